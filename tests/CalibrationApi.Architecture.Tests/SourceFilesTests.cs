@@ -37,9 +37,9 @@ public sealed partial class SourceFilesTests
     [Fact]
     public void Files_None_IsLong()
     {
-        var files = SourceFile.In("src");
+        var files = SourceFile.In("src").Concat(SourceFile.In("tests")).ToArray();
 
-        Assert.True(files.Count > 100);
+        Assert.True(files.Length > 500);
         Assert.Empty(files.Where(file => file.Lines > LongestFile).Select(file => $"{file.Shown}: {file.Lines} lines"));
     }
 

@@ -31,26 +31,26 @@ public sealed class RequestGenerator(ContractDocument contract, World world, Uri
                     break;
                 case < 40 when Parameters(operation, "query") is { Length: > 0 } parameters:
                     var name = parameters[random.Next(parameters.Length)].Name;
-                    draft.Query.Add($"{name}={Tricks.QueryValue(world, name, payloads, random)}");
+                    draft.Query.Add($"{name}={AddressTricks.QueryValue(world, name, payloads, random)}");
                     draft.Tricks.Add($"query {name}");
                     break;
                 case < 52 when draft.Body.Length > 0:
                     draft.Tree = null;
-                    Try(Tricks.WithBodies, draft, random);
+                    Try(BodyTricks.All, draft, random);
                     break;
                 case < 60 when draft.Path.Contains("019d", StringComparison.Ordinal):
                     draft.Path = operation.Path.Replace("{id}", payloads.AnyId(random), StringComparison.Ordinal);
                     draft.Tricks.Add("other id in the path");
                     break;
                 case < 76:
-                    Try(Tricks.WithAddresses, draft, random);
+                    Try(AddressTricks.All, draft, random);
                     break;
                 case < 97:
-                    Try(Tricks.WithHeaders, draft, random);
+                    Try(HeaderTricks.All, draft, random);
                     break;
                 default:
                     draft.BreaksHttp = true;
-                    Try(Tricks.AgainstHttp, draft, random);
+                    Try(BodyTricks.AgainstHttp, draft, random);
                     break;
             }
         }
@@ -90,7 +90,7 @@ public sealed class RequestGenerator(ContractDocument contract, World world, Uri
         draft.Add("Authorization", $"Bearer {world.Key}");
         foreach (var (name, schema) in Parameters(operation, "query").Where(_ => random.Next(12) == 0))
             draft.Query.Add(
-                $"{name}={(schema["enum"] is JsonArray words ? words[random.Next(words.Count)]!.GetValue<string>() : Tricks.QueryValue(world, name, payloads, random))}"
+                $"{name}={(schema["enum"] is JsonArray words ? words[random.Next(words.Count)]!.GetValue<string>() : AddressTricks.QueryValue(world, name, payloads, random))}"
             );
         if (operation.Takes("If-Match") && random.Next(10) != 0)
             draft.Add("If-Match", "*");

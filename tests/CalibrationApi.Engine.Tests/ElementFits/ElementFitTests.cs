@@ -1,10 +1,9 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.ElementFits;
-using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.VolumeChecks;
 using MathNet.Numerics.Distributions;
+using static CalibrationApi.Engine.Tests.ElementFits.Fitted;
 
 namespace CalibrationApi.Engine.Tests.ElementFits;
 
@@ -242,85 +241,6 @@ public sealed class ElementFitTests
         Assert.Empty(Of(four with { Rates = [four.Rates[0], new(four.Rates[1].KilogramsPerSquareMetre * 1.01)] }).WaysOut!.Shares);
     }
 
-    [Fact]
-    public void Headline_EachCase_SaysWhatToDo()
-    {
-        var fits = Of(Clover()).Headline.InMetric();
-        Assert.StartsWith("Use small-seed roller: it turns at 17.9 rpm to 47.0 rpm", fits, StringComparison.Ordinal);
-        Assert.Contains("Best would be about 0.07655 L per revolution; 0.02612 L to 0.2244 L keeps", fits, StringComparison.Ordinal);
-
-        var none = Of(Clover() with { Elements = [] }).Headline.InMetric();
-        Assert.StartsWith("Look for an element of about 0.07655 L", none, StringComparison.Ordinal);
-
-        var nearest = Of(Clover() with { Elements = [Clover().Elements[0]] }).Headline.InMetric();
-        Assert.StartsWith(
-            "No element serves all rates at all ground speeds. The nearest is coarse roller",
-            nearest,
-            StringComparison.Ordinal
-        );
-        Assert.Contains("Look for about 0.07655 L", nearest, StringComparison.Ordinal);
-
-        Assert.Equal(
-            "No single element serves all of these rates at all of these speeds. Use two elements and change from one to the next at 23.24 kg/ha.",
-            Of(Clover() with { Rates = [Rate(3), Rate(180)], GroundSpeeds = [Kmh(6), Kmh(12)] }).Headline.InMetric()
-        );
-
-        var wide = Of(Clover() with { Rates = [Rate(3), Rate(15)], GroundSpeeds = [Kmh(1), Kmh(25)] }).Headline.InMetric();
-        Assert.Contains("Drive no faster than 4.5 km/h, or no slower than 5.556 km/h.", wide, StringComparison.Ordinal);
-
-        var widest = Of(Clover() with { Rates = [Rate(1), Rate(50)], GroundSpeeds = [Kmh(1), Kmh(25)] }).Headline.InMetric();
-        Assert.EndsWith("drive at one speed, and ask again with that one.", widest, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Findings_EachDoubt_IsToldWithWhatHelps()
-    {
-        Assert.Equal([SharedCodes.OutsideMeterWindow], Codes(Clover()));
-        Assert.Equal([ElementFitCodes.FitNotSure], Codes(Clover() with { Elements = [Clover().Elements[2]] }));
-        Assert.Equal(
-            [ElementFitCodes.FitNotSure],
-            Codes(Clover() with { Rates = [Rate(10)], GroundSpeeds = [Kmh(1), Kmh(18)], Elements = [] })
-        );
-        Assert.Equal([ElementFitCodes.NoDisplacementServes], Codes(Clover() with { Rates = [Rate(1), Rate(30)], Elements = [] }));
-        var full = Clover() with { Fill = new StatedFill(1.1, 0.05), Elements = [Clover().Elements[1]] };
-        Assert.Equal([ElementCodes.FillUnlikeExpected], Codes(full));
-        var pockets = full with { Elements = [full.Elements[0] with { Kind = ElementKind.ClosedPockets }] };
-        Assert.Equal([ElementCodes.MoreThanTheElementHolds], Codes(pockets));
-    }
-
-    [Fact]
-    public void Assumptions_NothingStated_AreAllListed()
-    {
-        Assert.Equal(
-            ["bulkDensity/relativeUncertainty", "fillEfficiency", "fillEfficiencySpread", "displacement/relativeUncertainty"],
-            Of(Clover()).Assumptions.Select(assumption => assumption.Name)
-        );
-        Assert.Empty(
-            Of(Clover() with { Density = new(new BulkDensity(780), 0.02), Fill = new StatedFill(0.85, 0.05), Elements = [] }).Assumptions
-        );
-    }
-
-    // One element of the size of a wheelbarrow's load, one smaller than a seed; and the two that no answer could be made of.
-    [Theory]
-    [InlineData(99_000, 4, 90, "rates")]
-    [InlineData(1e-9, 4, 90, "rates")]
-    [InlineData(0, 4, 90, "rates")]
-    [InlineData(6, 90, 4, "speedLimits/minimum")]
-    [InlineData(6, 4, 4, "speedLimits/minimum")]
-    public void Question_Impossible_IsRefusedAtItsMember(double rate, double slowest, double fastest, string member)
-    {
-        var question = Clover() with
-        {
-            CoveredWidth = new Length(36),
-            Rates = [Rate(rate)],
-            SlowestMeter = Planned.Rpm(slowest),
-            FastestMeter = Planned.Rpm(fastest),
-        };
-
-        var refusal = Assert.Single(ElementFitEvaluation.Evaluate(question).Refusals);
-        Assert.Equal((SharedCodes.SettingsAtOdds, member), (refusal.Code, refusal.Member));
-    }
-
     private static void AssertJustOpen(ElementFitQuestion question)
     {
         var window = Of(question).Window;
@@ -357,23 +277,6 @@ public sealed class ElementFitTests
             .Corners.Select(corner => corner.MeterSpeed.RevolutionsPerSecond);
     }
 
-    private static ElementFitQuestion Clover() =>
-        new()
-        {
-            CoveredWidth = new Length(9),
-            Rates = [Rate(10), Rate(6), Rate(0)],
-            GroundSpeeds = [Kmh(7), Kmh(9), Kmh(11)],
-            SlowestMeter = Planned.Rpm(4),
-            FastestMeter = Planned.Rpm(90),
-            Density = new(new BulkDensity(780)),
-            Elements =
-            [
-                new("coarse roller", new(new Volume(0.61e-3)), ElementKind.OpenFlutes),
-                new("small-seed roller", new(new Volume(0.05e-3)), ElementKind.OpenFlutes),
-                new("spare roller", new(new Volume(0.19e-3))),
-            ],
-        };
-
     // Windows of every width, empty ones too, with elements around them.
     private static ElementFitQuestion Draw(int seed)
     {
@@ -398,15 +301,9 @@ public sealed class ElementFitTests
         };
     }
 
-    private static IEnumerable<FindingCode> Codes(ElementFitQuestion question) => Of(question).Findings.Select(finding => finding.Code);
-
     private static ElementFitResult Of(ElementFitQuestion question) => ElementFitEvaluation.Evaluate(question).Result!;
 
     private static Uncertain<Volume> Third(Uncertain<Volume> volume) => volume with { Value = new(volume.Value.CubicMetres / 3) };
 
     private static double Litres(Volume volume) => volume.CubicMetres * 1000;
-
-    private static MassPerArea Rate(double kilogramsPerHectare) => new(kilogramsPerHectare / 10_000);
-
-    private static Speed Kmh(double speed) => new(speed / 3.6);
 }

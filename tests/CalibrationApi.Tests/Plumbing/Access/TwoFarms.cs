@@ -62,6 +62,19 @@ public sealed class TwoFarms : IAsyncLifetime, IDisposable
         change?.Invoke(request);
         return await Service.SendAsync(request);
     }
+
+    /// <summary>Sends a request that no sample has.</summary>
+    internal async Task<Reply> AskAsync(HttpMethod method, string path, string? key, string? body = null, string? accept = null)
+    {
+        using var request = new HttpRequestMessage(method, new Uri(path, UriKind.Relative));
+        if (body is not null)
+            request.Content = new ByteArrayContent(Encoding.UTF8.GetBytes(body)) { Headers = { ContentType = new("application/json") } };
+        if (key is not null)
+            request.Headers.TryAddWithoutValidation("Authorization", $"Bearer {key}");
+        if (accept is not null)
+            request.Headers.TryAddWithoutValidation("Accept", accept);
+        return await Service.SendAsync(request);
+    }
 }
 
 /// <summary>A workspace with a farm, a record of each kind, and keys.</summary>
