@@ -23,7 +23,10 @@ internal static class Instructions
     }
 
     /// <summary>The methods, fields and types that a method names.</summary>
-    public static IEnumerable<MemberInfo> UsedBy(MethodBase method)
+    public static IEnumerable<MemberInfo> UsedBy(MethodBase method) => Of(method).Select(one => one.Member);
+
+    /// <summary>The same in their order, each with what is done with it.</summary>
+    public static IEnumerable<(OpCode Code, MemberInfo Member)> Of(MethodBase method)
     {
         if (method.GetMethodBody()?.GetILAsByteArray() is not { } body)
             yield break;
@@ -34,7 +37,7 @@ internal static class Instructions
             var code = OpCodesByValue[body[at] == TwoBytes ? (short)(body[at] << 8 | body[at + 1]) : body[at]];
             at += code.Size;
             if (code.OperandType is OperandType.InlineMethod or OperandType.InlineField or OperandType.InlineTok or OperandType.InlineType)
-                yield return method.Module.ResolveMember(Read(body, at), ofType, ofMethod)!;
+                yield return (code, method.Module.ResolveMember(Read(body, at), ofType, ofMethod)!);
             at += code.OperandType switch
             {
                 OperandType.InlineNone => 0,

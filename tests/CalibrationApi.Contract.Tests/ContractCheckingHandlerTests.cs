@@ -29,7 +29,7 @@ public sealed class ContractCheckingHandlerTests
                     }
                   },
                   "304": { "description": "The thing has not changed." },
-                  "404": { "description": "There is none.", "content": { "application/problem+json": { "schema": { "$ref": "#/components/schemas/Problem" } } } }
+                  "404": { "description": "There is none.", "x-codes": ["stray-catch"], "content": { "application/problem+json": { "schema": { "$ref": "#/components/schemas/Problem" } } } }
                 }
               }
             },
@@ -46,7 +46,9 @@ public sealed class ContractCheckingHandlerTests
           },
           "components": {
             "schemas": {
-              "Thing": { "type": "object", "required": ["parts"], "properties": { "parts": { "type": "array", "items": { "$ref": "#/components/schemas/Part" } }, "made": { "type": "string", "format": "date-time" } } },
+              "Thing": { "type": "object", "required": ["parts"], "properties": { "parts": { "type": "array", "items": { "$ref": "#/components/schemas/Part" } }, "made": { "type": "string", "format": "date-time" }, "findings": { "type": "array", "x-codes": ["stray-catch"], "items": { "$ref": "#/components/schemas/Finding" } } } },
+              "Finding": { "type": "object", "required": ["code"], "properties": { "code": { "type": "string" } } },
+              "ProblemError": { "type": "object", "properties": { "code": { "type": "string", "examples": ["not-found"] } } },
               "Part": { "type": "object", "required": ["mass"], "properties": { "mass": { "type": "number", "format": "double" } } },
               "Problem": { "type": "object", "required": ["code"], "properties": { "code": { "type": "string" } } }
             }
@@ -153,6 +155,31 @@ public sealed class ContractCheckingHandlerTests
             Assert.Equal(status, (int)(await asked).StatusCode);
         else
             Assert.Contains(code, (await Assert.ThrowsAsync<ContractViolationException>(() => asked)).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(200, "application/json", """{ "parts": [], "findings": [{ "code": "stray-catch" }] }""", true)]
+    [InlineData(200, "application/json", """{ "parts": [], "findings": [{ "code": "not-found" }] }""", false)]
+    [InlineData(
+        404,
+        "application/problem+json",
+        """{ "code": "not-found", "errors": [{ "code": "not-found" }, { "code": "stray-catch" }] }""",
+        true
+    )]
+    [InlineData(404, "application/problem+json", """{ "code": "not-found", "errors": [{ "code": "tare-swapped" }] }""", false)]
+    public async Task SendAsync_CodesOfAList_AreThoseThatTheContractNamesForIt(int status, string media, string body, bool isGood)
+    {
+        using var client = ClientOf(status, media, body, etag: status == 200);
+        var asked = client.GetAsync(new Uri("/v1/things/7", UriKind.Relative));
+
+        if (isGood)
+            Assert.Equal(status, (int)(await asked).StatusCode);
+        else
+            Assert.Contains(
+                "The code ",
+                (await Assert.ThrowsAsync<ContractViolationException>(() => asked)).Message,
+                StringComparison.Ordinal
+            );
     }
 
     [Fact]

@@ -77,9 +77,14 @@ internal static partial class KeptPromises
             .Where(parameter => parameter["schema"]?["default"] is not null)
             .ToDictionary(parameter => parameter["name"]!.GetValue<string>(), parameter => parameter["schema"]!["default"]!.ToJsonString());
 
-    // Words of an answer stand as examples, because their list is open; those that are sent stand in closed lists.
+    // Words of an answer stand as examples, because their list is open; those that are sent stand in closed lists. Codes of a list
+    // of findings stand beside it.
     private static string[] Words(JsonNode member) =>
-        [.. ((member["items"] ?? member)["examples"]?.AsArray() ?? []).Select(word => word!.ToString())];
+        [
+            .. ((member["items"] ?? member)["examples"]?.AsArray() ?? [])
+                .Concat(member["x-codes"]?.AsArray() ?? [])
+                .Select(word => word!.ToString()),
+        ];
 
     private static string? Default(JsonNode member) =>
         DefaultWords().Match(member["description"]?.GetValue<string>() ?? "") is { Success: true } found ? found.Value : null;

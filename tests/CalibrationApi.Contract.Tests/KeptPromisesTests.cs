@@ -15,8 +15,12 @@ public sealed class KeptPromisesTests
             "header ETag"
         ),
         ["word of an open list removed"] = (
-            contract => Member(contract, "FindingAnswer", "code")["examples"]!.AsArray().RemoveAt(0),
-            "FindingAnswer.code"
+            contract => Member(contract, "CatchTestAnswer", "verdict")["examples"]!.AsArray().RemoveAt(0),
+            "CatchTestAnswer.verdict"
+        ),
+        ["code of a list removed"] = (
+            contract => Member(contract, "CatchTestAnswer", "findings")["x-codes"]!.AsArray().RemoveAt(0),
+            "CatchTestAnswer.findings"
         ),
         ["answer closed"] = (
             contract => contract["components"]!["schemas"]!["FindingAnswer"]!["additionalProperties"] = false,
@@ -66,7 +70,7 @@ public sealed class KeptPromisesTests
         var wider = JsonNode.Parse(Released)!;
         Reword(wider, "to 50 %.", "to 60 %.");
         Reword(wider, "published acceptance limit", "acceptance limit published");
-        Member(wider, "FindingAnswer", "code")["examples"]!.AsArray().Add("a-new-code");
+        Member(wider, "CatchTestAnswer", "findings")["x-codes"]!.AsArray().Add("a-new-code");
 
         Assert.Empty(KeptPromises.Broken(ContractDocument.Parse(Released), ContractDocument.Parse(wider.ToJsonString())));
     }

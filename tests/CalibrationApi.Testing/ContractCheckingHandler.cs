@@ -85,7 +85,7 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
             return [$"The contract has no status {status} for {operation.OperationId}."];
         var faults = Headers(operation, described, response).ToList();
         if (method != HttpMethod.Head)
-            faults.AddRange(await BodyAsync(described["content"]?.AsObject(), response, cancellationToken));
+            faults.AddRange(await BodyAsync(described, response, cancellationToken));
         return faults;
     }
 
@@ -113,7 +113,10 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
         return await BodyAsync(
             new JsonObject
             {
-                [ProblemMedia] = new JsonObject { ["schema"] = new JsonObject { ["$ref"] = "#/components/schemas/Problem" } },
+                ["content"] = new JsonObject
+                {
+                    [ProblemMedia] = new JsonObject { ["schema"] = new JsonObject { ["$ref"] = "#/components/schemas/Problem" } },
+                },
             },
             response,
             cancellationToken
@@ -167,8 +170,9 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
             ? JsonSerializer.SerializeToElement(number)
             : JsonSerializer.SerializeToElement(value);
 
-    private async Task<List<string>> BodyAsync(JsonObject? content, HttpResponseMessage response, CancellationToken cancellationToken)
+    private async Task<List<string>> BodyAsync(JsonObject expected, HttpResponseMessage response, CancellationToken cancellationToken)
     {
+        var content = expected["content"]?.AsObject();
         var media = response.Content.Headers.ContentType?.MediaType;
         if (media == "text/event-stream")
             return content?[media] is null ? [$"The contract does not know the media type {media} here."] : [];
@@ -185,7 +189,7 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
             return Csv(response, body);
         return described["schema"] is not { } schema || !media.EndsWith("json", StringComparison.Ordinal)
             ? []
-            : [.. Parts(media, body).SelectMany(part => JsonFaults(schema, part, (int)response.StatusCode))];
+            : [.. Parts(media, body).SelectMany(part => JsonFaults(expected, schema, part, (int)response.StatusCode))];
     }
 
     // RFC 4180: the media type says that there is a header row, and lines end with CR LF.
@@ -221,12 +225,19 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
         return lines;
     }
 
-    private IReadOnlyList<string> JsonFaults(JsonNode schema, ReadOnlyMemory<byte> body, int status)
+    private IReadOnlyList<string> JsonFaults(JsonObject expected, JsonNode schema, ReadOnlyMemory<byte> body, int status)
     {
         try
         {
             using var instance = JsonDocument.Parse(body, new JsonDocumentOptions { AllowDuplicateProperties = false });
-            return [.. contract.Faults(schema, instance.RootElement), .. contract.Codes.Faults(instance.RootElement, status)];
+            var answer = instance.RootElement;
+            return
+            [
+                .. contract.Faults(schema, answer),
+                .. contract.Codes.Faults(answer, status),
+                .. contract.Sent.Faults(schema, answer),
+                .. status >= 400 ? contract.Sent.OfProblem(expected, answer) : [],
+            ];
         }
         catch (JsonException broken)
         {

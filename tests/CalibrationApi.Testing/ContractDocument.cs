@@ -20,11 +20,13 @@ public sealed class ContractDocument
     private readonly Lock compiling = new();
 
     private readonly Lazy<CodeUse> codes;
+    private readonly Lazy<SentCodes> sent;
 
     private ContractDocument(JsonObject json)
     {
         Json = json;
         codes = new(() => new CodeUse(this));
+        sent = new(() => new SentCodes(this));
         Operations =
         [
             .. json["paths"]!
@@ -49,6 +51,8 @@ public sealed class ContractDocument
     public JsonObject Json { get; }
 
     internal CodeUse Codes => codes.Value;
+
+    internal SentCodes Sent => sent.Value;
 
     /// <summary>Every operation, in the order of the document.</summary>
     public IReadOnlyList<ContractOperation> Operations { get; }

@@ -1,4 +1,6 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.History;
+using CalibrationApi.Engine.MeteringElements;
 
 namespace CalibrationApi.Engine.Adoptions;
 
@@ -87,4 +89,16 @@ public static class TypedValueCodes
             "adopted-otherwise",
             "Check the number in the controller. If it was typed in wrongly, correct it and adopt again, superseding this record."
         );
+
+    /// <summary>What can be noticed about a value that was adopted.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        AdoptedDespite,
+        FitsOtherProduct,
+        AdoptedOtherwise,
+        HistoryCodes.BasisSuperseded,
+        HistoryCodes.ScaleCheckFailedLater,
+        .. ElementCodes.Findings,
+        ElementCodes.UnlikeOtherProducts,
+    ];
 }

@@ -36,4 +36,11 @@ public static class BulkDensityCodes
     /// <summary>A test weight allows for grain that settles, so that loose grain is lighter.</summary>
     public static NoteCode TestWeightSettled { get; } =
         new("test-weight-settled", "For a tank that was just filled take the loose density, or weigh a known volume.");
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [DensityUnlikeReference, DensityNotCompared, PublishedDensityOnly, WeighingsScatter, SmallVolume, OtherBushel, TestWeightSettled];
+
+    /// <summary>The cautions of an answer.</summary>
+    public static IReadOnlyList<CautionCode> Cautions { get; } = [CautionCodes.ProductDust, CautionCodes.TankEntry];
 }

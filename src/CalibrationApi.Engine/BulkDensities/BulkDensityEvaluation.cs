@@ -95,13 +95,13 @@ public static class BulkDensityEvaluation
             : sentence;
     }
 
-    private static Caution[] Cautions(BulkDensityQuestion question)
+    private static List<Caution> Cautions(BulkDensityQuestion question)
     {
-        HashSet<CautionCode> codes = [];
+        List<Caution> cautions = [];
         if (question.Evidence is WeighedVolume or FilledTank)
-            codes.Add(CautionCodes.ProductDust);
+            cautions.Add(Caution.ProductDust);
         if (question.Evidence is FilledTank || question.Tank is not null)
-            codes.Add(CautionCodes.TankEntry);
-        return [.. Caution.AtTheMachine.Where(caution => codes.Contains(caution.Code))];
+            cautions.Add(Caution.TankEntry);
+        return cautions;
     }
 }

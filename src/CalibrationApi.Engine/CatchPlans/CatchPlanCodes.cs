@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.MeteringElements;
 
 namespace CalibrationApi.Engine.CatchPlans;
 
@@ -45,4 +46,37 @@ public static class CatchPlanCodes
 
     /// <summary>A container that is too heavy for one person once the catch is in it.</summary>
     public static CautionCode HeavyContainer { get; } = new("heavy-container", "Lift it with two persons or a hoist.");
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        ContainerNearlyFull,
+        BoundsCross,
+        WideSpeedRange,
+        ShortRun,
+        SimulatedSpeedMoved,
+        MetersRunApart,
+        TooFewContainers,
+        StopsCloseTogether,
+        SharedCodes.CoarseScale,
+        SharedCodes.SmallCatch,
+        SharedCodes.PrecisionOutOfReach,
+        SharedCodes.OutsideMeterWindow,
+        .. ElementCodes.Findings,
+    ];
+
+    /// <summary>The cautions of an answer.</summary>
+    public static IReadOnlyList<CautionCode> Cautions { get; } =
+    [
+        CautionCodes.ManualFirst,
+        CautionCodes.UnexpectedStart,
+        CautionCodes.RotatingParts,
+        CautionCodes.StoredPressure,
+        CautionCodes.ProductDust,
+        CautionCodes.TankEntry,
+        HeavyContainer,
+    ];
+
+    /// <summary>What the evaluation can refuse.</summary>
+    public static IReadOnlyList<RefusalCode> Refusals { get; } = [SharedCodes.SettingsAtOdds];
 }

@@ -1,4 +1,6 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.MeteringElements;
 
 namespace CalibrationApi.Engine.CatchTests;
 
@@ -153,4 +155,64 @@ public static class CatchTestCodes
     /// <summary>The scale failed its last check before a test.</summary>
     public static StopCode ScaleCheckFailed { get; } =
         new("scale-check-failed", "Repair or replace the scale, check it again, and repeat the test.");
+
+    /// <summary>What a verdict can rest on.</summary>
+    public static IReadOnlyList<FindingCode> Reasons { get; } =
+    [
+        LikelyMistake,
+        MoreThanTheContainerHolds,
+        LoadBeyondCapacity,
+        ElementCodes.MoreThanTheElementHolds,
+        ScaleCheckFailed,
+        CannotBeToldApart,
+        StrayCatch,
+        SharedCodes.CatchesScatterMoreThanExpected,
+        PrecisionNotReached,
+        SharedCodes.PrecisionOutOfReach,
+        SecondTestNeeded,
+        TestsDisagree,
+        ChangeConfirmed,
+        CatchApart,
+        ExclusionDecides,
+        SharedCodes.WithinTolerance,
+        SharedCodes.NoPracticalChange,
+        SharedCodes.NoValueInForce,
+        ChangeDetected,
+        SharedCodes.WithinToleranceNotShown,
+        OldScaleExplainsChange,
+    ];
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        MoreThanTheContainerHolds,
+        LoadBeyondCapacity,
+        ScaleCheckFailed,
+        CatchCodes.ConditionsDiffer,
+        PossibleMistakes,
+        CannotBeToldApart,
+        LikelyMistake,
+        FirstCatchLow,
+        StrayCatch,
+        SharedCodes.CatchesScatterMoreThanExpected,
+        TrendOverCatches,
+        AdditiveOffset,
+        SharedCodes.SmallCatch,
+        SharedCodes.CoarseScale,
+        LoadBeyondClass,
+        ScaleDominates,
+        DefaultRepeatabilityUsed,
+        DrawnTowardsOldNumber,
+        ChangeConfirmed,
+        SharedCodes.EntryResolutionMatters,
+        MixedMassUnits,
+        CatchTypedTwice,
+        ExcludedCatchAgrees,
+        CatchExcluded,
+        .. ElementCodes.Findings,
+        ElementCodes.UnlikeOtherProducts,
+    ];
+
+    /// <summary>What the evaluation can refuse.</summary>
+    public static IReadOnlyList<RefusalCode> Refusals { get; } = [SharedCodes.SettingsAtOdds];
 }

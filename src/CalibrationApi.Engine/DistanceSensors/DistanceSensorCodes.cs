@@ -58,4 +58,38 @@ public static class DistanceSensorCodes
             "width-differs",
             "Correct the spacing of the passes first, then the width in the controller. Never make up for it with the value of a meter."
         );
+
+    /// <summary>What a verdict can rest on.</summary>
+    public static IReadOnlyList<FindingCode> Reasons { get; } =
+    [
+        RunsScatterMoreThanExpected,
+        MoreRunsNeeded,
+        RunsOutOfReach,
+        LargeDistanceChange,
+        SharedCodes.WithinTolerance,
+        SharedCodes.NoPracticalChange,
+        SharedCodes.NoValueInForce,
+        DistanceChanged,
+        SharedCodes.WithinToleranceNotShown,
+    ];
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        RunsScatterMoreThanExpected,
+        DirectionsDiffer,
+        LargeDistanceChange,
+        ShortCourse,
+        OneRunOnly,
+        TapeDominates,
+        WheelSlips,
+        WidthDiffers,
+        SharedCodes.EntryResolutionMatters,
+    ];
+
+    /// <summary>The cautions of an answer.</summary>
+    public static IReadOnlyList<CautionCode> Cautions { get; } = [CautionCodes.ManualFirst, CautionCodes.MovingMachine];
+
+    /// <summary>What the evaluation can refuse.</summary>
+    public static IReadOnlyList<RefusalCode> Refusals { get; } = [SharedCodes.SettingsAtOdds];
 }

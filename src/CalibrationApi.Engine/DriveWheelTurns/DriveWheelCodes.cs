@@ -45,4 +45,33 @@ public static class DriveWheelCodes
             "skid-counted-twice",
             "If the wheel was driving the meters on that run, the circumference holds the skid already: leave skid out."
         );
+
+    /// <summary>What a verdict can rest on.</summary>
+    public static IReadOnlyList<FindingCode> Reasons { get; } =
+    [SharedCodes.WithinTolerance, RateOffTarget, RateNotShown, RateImplausible, OutletGaveNothing];
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        SharedCodes.CatchesScatterMoreThanExpected,
+        CircumferenceFromDiameter,
+        SkidCountedTwice,
+        LargeCorrection,
+        RateOffTarget,
+        RateImplausible,
+        OutletGaveNothing,
+        OutletOffMean,
+    ];
+
+    /// <summary>The cautions of an answer.</summary>
+    public static IReadOnlyList<CautionCode> Cautions { get; } =
+    [
+        CautionCodes.ManualFirst,
+        CautionCodes.UnexpectedStart,
+        CautionCodes.RotatingParts,
+        CautionCodes.StoredPressure,
+        CautionCodes.ProductDust,
+        CautionCodes.TankEntry,
+        CautionCodes.JackedMachine,
+    ];
 }

@@ -1,4 +1,6 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.MeteringElements;
+using CalibrationApi.Engine.MeterSpeeds;
 
 namespace CalibrationApi.Engine.ElementFits;
 
@@ -19,7 +21,14 @@ public static class ElementFitCodes
             "Make a catch test with the element, let a volume check find its fill efficiency, and state that with its spread. Or take an element nearer to the middle of the window."
         );
 
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [NoDisplacementServes, FitNotSure, SharedCodes.OutsideMeterWindow, MeterSpeedCodes.NearMeterLimit, .. ElementCodes.Findings];
+
     /// <summary>The cautions of an answer: for whoever fits another element.</summary>
     public static IReadOnlyList<CautionCode> Cautions { get; } =
     [CautionCodes.ManualFirst, CautionCodes.UnexpectedStart, CautionCodes.RotatingParts, CautionCodes.ProductDust];
+
+    /// <summary>What the evaluation can refuse.</summary>
+    public static IReadOnlyList<RefusalCode> Refusals { get; } = [SharedCodes.SettingsAtOdds];
 }

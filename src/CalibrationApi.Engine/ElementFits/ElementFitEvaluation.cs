@@ -82,7 +82,7 @@ public static class ElementFitEvaluation
             FillEfficiency = perVolume.FillEfficiency,
             Parts = [.. perVolume.Parts.Where(part => part.Source != "displacement")],
             Elements = elements,
-            Cautions = [.. Caution.AtTheMachine.Where(caution => ElementFitCodes.Cautions.Contains(caution.Code))],
+            Cautions = [Caution.ManualFirst, Caution.UnexpectedStart, Caution.RotatingParts, Caution.ProductDust],
             Assumptions = [.. perVolume.Assumptions, .. OfElements(question)],
             Findings =
             [

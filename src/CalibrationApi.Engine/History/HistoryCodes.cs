@@ -31,4 +31,8 @@ public static class HistoryCodes
             "basis-superseded",
             "Adopt the value of the test that took its place. If that one is of another meter, element, setting or product, test again."
         );
+
+    /// <summary>What can come to light about a test after it was made.</summary>
+    public static IReadOnlyList<FindingCode> SinceThen { get; } =
+    [ScaleCheckFailedLater, ScaleCheckChanged, BasisSuperseded, ValueInForceChanged];
 }

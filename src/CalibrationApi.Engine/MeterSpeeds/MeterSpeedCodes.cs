@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.MeteringElements;
 
 namespace CalibrationApi.Engine.MeterSpeeds;
 
@@ -38,6 +39,20 @@ public static class MeterSpeedCodes
     /// <summary>A meter would turn at a speed at which its mass per revolution was not measured.</summary>
     public static NoteCode OutsideMeasuredSpeeds { get; } =
         new("outside-measured-speeds", "Catch at that meter speed too, and add it to the points measured.");
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        UnusualFieldEfficiency,
+        OutsideFanWindow,
+        NearFanLimit,
+        NoCommonFanWindow,
+        FanLimitNotChecked,
+        NearMeterLimit,
+        OutsideMeasuredSpeeds,
+        SharedCodes.OutsideMeterWindow,
+        .. ElementCodes.Findings,
+    ];
 
     /// <summary>The cautions of an answer: for whoever turns the fan.</summary>
     public static IReadOnlyList<CautionCode> Cautions { get; } =

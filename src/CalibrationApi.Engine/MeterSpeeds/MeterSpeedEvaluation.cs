@@ -53,7 +53,7 @@ public static class MeterSpeedEvaluation
             Elements = elements,
             Capacity = capacity,
             Fan = fan,
-            Cautions = fan is null ? [] : [.. Caution.AtTheMachine.Where(caution => MeterSpeedCodes.Cautions.Contains(caution.Code))],
+            Cautions = fan is null ? [] : [Caution.ManualFirst, Caution.UnexpectedStart, Caution.StoredPressure],
             Assumptions = question is { FieldEfficiency: null, Stops: null } ? [FieldEfficiency.Assumed("fieldEfficiency")] : [],
             Findings =
             [

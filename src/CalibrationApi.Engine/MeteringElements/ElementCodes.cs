@@ -25,4 +25,7 @@ public static class ElementCodes
             "unlike-other-products",
             "Check which product and which element it was, the bulk densities and the count. If all are right, the value stands."
         );
+
+    /// <summary>What the volume of an element says of a mass per revolution.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } = [MoreThanTheElementHolds, FillUnlikeExpected];
 }

@@ -38,4 +38,23 @@ public static class NewLotCodes
 
     /// <summary>The lot or its treatment is another than when the value in force was adopted.</summary>
     public static NoteCode OtherLot { get; } = new("other-lot", "Make a catch test with the lot that is in the tank now.");
+
+    /// <summary>What a verdict can rest on.</summary>
+    public static IReadOnlyList<FindingCode> Reasons { get; } =
+    [
+        DensityUnknown,
+        DensityDiffers,
+        OtherLot,
+        TreatmentChanged,
+        KernelsOfOneLotDiffer,
+        NothingChanged,
+        SharedCodes.WithinTolerance,
+        SharedCodes.WithinToleranceNotShown,
+    ];
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } = [RateNotRecomputed, DensitiesFarApart, GerminationChanged];
+
+    /// <summary>The cautions of an answer.</summary>
+    public static IReadOnlyList<CautionCode> Cautions { get; } = [CautionCodes.TreatedSeed];
 }

@@ -60,4 +60,20 @@ public static class ProductRateCodes
             "not-all-products-mix",
             "Read the labels and safety data sheets, and ask the supplier, before products share a tank or a heap."
         );
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        NutrientWithoutSource,
+        CreditsAboveTarget,
+        MostRateBinds,
+        LeastRateBinds,
+        TargetsConflict,
+        LargeSurplus,
+        UnusualProductRate,
+        ElementOrOxide,
+    ];
+
+    /// <summary>The cautions of an answer.</summary>
+    public static IReadOnlyList<CautionCode> Cautions { get; } = [SoilTestFirst, SeedRowHasItsOwnLimit, NotAllProductsMix];
 }

@@ -67,4 +67,22 @@ public static class SeedRowCodes
     /// <summary>Seed and fertilizer that lie closer together than the opener promises.</summary>
     public static CautionCode SpreadToBeMeasured { get; } =
         new("spread-to-be-measured", "Dig up a few rows behind the drill and measure the spread.");
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        AbovePublishedLimit,
+        NoPublishedLimit,
+        NutrientWithoutLimit,
+        SourcesDisagree,
+        RegionNotStated,
+        NitrogenFormNotStated,
+        BetweenPublishedLimits,
+        LimitReduced,
+        SpreadUnusual,
+        StandLossAboveAccepted,
+    ];
+
+    /// <summary>The cautions of an answer.</summary>
+    public static IReadOnlyList<CautionCode> Cautions { get; } = [LocalGuidanceFirst, LimitIsNoPromise, SpreadToBeMeasured];
 }

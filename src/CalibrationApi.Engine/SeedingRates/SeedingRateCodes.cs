@@ -40,4 +40,20 @@ public static class SeedingRateCodes
 
     /// <summary>More seeds per area than a publisher sees a gain from.</summary>
     public static NoteCode SeedsAbovePublished { get; } = new("seeds-above-published", "Check the stand wanted and its unit.");
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        ShortcutReadsHigh,
+        StatedRateDiffers,
+        SmallSample,
+        KernelMassUnusual,
+        GerminationLow,
+        GerminationNotUsed,
+        EmergenceUnusual,
+        SeedsAbovePublished,
+    ];
+
+    /// <summary>The cautions of an answer.</summary>
+    public static IReadOnlyList<CautionCode> Cautions { get; } = [CautionCodes.TreatedSeed];
 }

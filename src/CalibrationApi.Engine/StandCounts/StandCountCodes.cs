@@ -62,4 +62,22 @@ public static class StandCountCodes
     /// <summary>The stand is, or may be, below the stated minimum.</summary>
     public static NoteOrWarningCode StandBelowMinimum { get; } =
         new("stand-below-minimum", "Count at more spots before you decide, and ask local advice about reseeding.");
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [
+        SampleAreaMiscalled,
+        DivideByTenShortcut,
+        CountsAtOddsWithPrior,
+        StatedStandDiffers,
+        NoPlantsFound,
+        SingleCount,
+        FewCounts,
+        MoreCountsNeeded,
+        StronglyClumped,
+        CountsInSameRow,
+        MorePlantsThanSeeds,
+        PriorOutweighsCounts,
+        StandBelowMinimum,
+    ];
 }

@@ -27,4 +27,8 @@ public static class StandRiskCodes
     /// <summary>A share of seeds is outside what published surveys report.</summary>
     public static NoteCode UnusualShareOfSeeds { get; } =
         new("unusual-share-of-seeds", "Check the number. If it is right, nothing is to be done.");
+
+    /// <summary>What an answer can find.</summary>
+    public static IReadOnlyList<FindingCode> Findings { get; } =
+    [StandAtRisk, RateAboveMaximum, ProbabilityOutOfReach, SeasonSpreadMissing, UnusualShareOfSeeds];
 }

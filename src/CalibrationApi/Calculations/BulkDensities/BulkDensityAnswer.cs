@@ -39,12 +39,14 @@ public sealed class BulkDensityAnswer
     public TankAnswer? Tank { get; init; }
 
     /// <summary>What can hurt somebody on the way.</summary>
+    [SentCodes(typeof(BulkDensityCodes), nameof(BulkDensityCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Values used that the question did not state.</summary>
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed.</summary>
+    [SentCodes(typeof(BulkDensityCodes), nameof(BulkDensityCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

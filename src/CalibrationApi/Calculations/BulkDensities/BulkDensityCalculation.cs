@@ -32,6 +32,7 @@ internal static class BulkDensityCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => BulkDensityEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = (_, result, units) => ToAnswer(result, units),
         };
 

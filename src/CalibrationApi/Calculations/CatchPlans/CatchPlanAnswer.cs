@@ -29,12 +29,14 @@ public sealed class CatchPlanAnswer
     public required IReadOnlyList<StepAnswer> Steps { get; init; }
 
     /// <summary>What can hurt somebody; show them with the steps.</summary>
+    [SentCodes(typeof(CatchPlanCodes), nameof(CatchPlanCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Values used that the question did not state.</summary>
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed.</summary>
+    [SentCodes(typeof(CatchPlanCodes), nameof(CatchPlanCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

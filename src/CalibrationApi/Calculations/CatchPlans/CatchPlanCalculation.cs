@@ -35,6 +35,7 @@ internal static class CatchPlanCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = CatchPlanEvaluation.Evaluate,
+            Refusals = CatchPlanCodes.Refusals,
             Answer = (_, result, units) => ToAnswer(result, units),
         };
 

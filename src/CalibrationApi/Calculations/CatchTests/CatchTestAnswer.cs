@@ -31,6 +31,7 @@ public sealed class CatchTestAnswer
     public RatioQuantity? ExpectedPrecision { get; init; }
 
     /// <summary>Why.</summary>
+    [SentCodes(typeof(CatchTestCodes), nameof(CatchTestCodes.Reasons))]
     public required IReadOnlyList<ReasonAnswer> Reasons { get; init; }
 
     /// <summary>The mass per revolution found, with its uncertainty.</summary>
@@ -76,6 +77,7 @@ public sealed class CatchTestAnswer
     /// improbable. Of a smaller change, what fits it exactly is listed where it is not negligible; the verdict never changes by that. Empty
     /// when none stands out.
     /// </summary>
+    [SentCodes(typeof(MistakeCodes), nameof(MistakeCodes.All))]
     public required IReadOnlyList<LikelyMistakeAnswer> LikelyMistakes { get; init; }
 
     /// <summary>
@@ -104,6 +106,7 @@ public sealed class CatchTestAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed beyond the verdict.</summary>
+    [SentCodes(typeof(CatchTestCodes), nameof(CatchTestCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>
@@ -113,8 +116,7 @@ public sealed class CatchTestAnswer
 /// <summary>A reason for a verdict.</summary>
 public sealed class ReasonAnswer
 {
-    /// <summary>Stable code.</summary>
-    [KnownWords(typeof(FindingCode))]
+    /// <summary>Stable code. Which ones can come stands at the list that holds it; <c>GET /v1/codes</c> explains each.</summary>
     public required string Code { get; init; }
 
     /// <summary>A sentence that can be shown as it is.</summary>
@@ -207,7 +209,6 @@ public sealed class SecondTestAnswer
 public sealed class LikelyMistakeAnswer
 {
     /// <summary>Stable code; a code that has been checked can be sent back in ruledOutMistakes.</summary>
-    [KnownWords(typeof(MistakeCodes))]
     public required string Code { get; init; }
 
     /// <summary>JSON pointer to the catch in the question; absent when it would be in the whole test.</summary>

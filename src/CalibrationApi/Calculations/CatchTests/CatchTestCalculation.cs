@@ -24,6 +24,7 @@ internal static class CatchTestCalculation
             Units = CatchTestMapping.UnitsFor,
             Question = CatchTestMapping.ToEngine,
             Evaluate = CatchTestEvaluation.Evaluate,
+            Refusals = CatchTestCodes.Refusals,
             Answer = CatchTestMapping.ToAnswer,
             Verdict = answer => answer.Verdict,
             Rows = ("catches", CatchTestData.MostCatches),

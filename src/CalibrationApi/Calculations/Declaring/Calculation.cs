@@ -43,6 +43,9 @@ internal abstract class Calculation
     /// <summary>How its types are written and read.</summary>
     public required JsonSerializerContext Json { get; init; }
 
+    /// <summary>The codes with which the engine refuses a question, beside the rules of its members; often none.</summary>
+    public required IReadOnlyList<RefusalCode> Refusals { get; init; }
+
     /// <summary>The list of a question that rows of a table can give, and most of its items; null where no table can be sent.</summary>
     public (string Items, int Most)? Rows { get; init; }
 
@@ -64,7 +67,7 @@ internal abstract class Calculation
             .WithName(OperationId)
             .WithTags(Tag)
             .Needs(Scope.Calculate)
-            .WithMetadata(new DescribedBy(DeclaredIn), new TagSentence(Tag, Says))
+            .WithMetadata(new DescribedBy(DeclaredIn), new TagSentence(Tag, Says), new RefusedWith(Refusals))
             .WithMetadata(new AcceptsMetadata([JsonAnswer.MediaType], RequestType))
             .WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, AnswerType, [JsonAnswer.MediaType]))
             .WithMetadata(Declared.Calculation);

@@ -23,6 +23,7 @@ public sealed class DistanceSensorAnswer
     public int? MoreRuns { get; init; }
 
     /// <summary>Why.</summary>
+    [SentCodes(typeof(DistanceSensorCodes), nameof(DistanceSensorCodes.Reasons))]
     public required IReadOnlyList<ReasonAnswer> Reasons { get; init; }
 
     /// <summary>Pulses per distance with their uncertainty; absent when turns were counted and the pulses of a turn are unknown.</summary>
@@ -82,9 +83,11 @@ public sealed class DistanceSensorAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed beyond the verdict.</summary>
+    [SentCodes(typeof(DistanceSensorCodes), nameof(DistanceSensorCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>What can hurt somebody on the course.</summary>
+    [SentCodes(typeof(DistanceSensorCodes), nameof(DistanceSensorCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

@@ -35,6 +35,7 @@ internal static class DistanceSensorCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = DistanceSensorEvaluation.Evaluate,
+            Refusals = DistanceSensorCodes.Refusals,
             Answer = ToAnswer,
             Verdict = answer => answer.Verdict,
         };

@@ -20,6 +20,7 @@ public sealed class DriveWheelTurnsAnswer
     public string? Verdict { get; init; }
 
     /// <summary>Why; empty without a verdict.</summary>
+    [SentCodes(typeof(DriveWheelCodes), nameof(DriveWheelCodes.Reasons))]
     public required IReadOnlyList<ReasonAnswer> Reasons { get; init; }
 
     /// <summary>Rolling circumference in use.</summary>
@@ -72,9 +73,11 @@ public sealed class DriveWheelTurnsAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed beyond the verdict.</summary>
+    [SentCodes(typeof(DriveWheelCodes), nameof(DriveWheelCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>What can hurt somebody at the machine.</summary>
+    [SentCodes(typeof(DriveWheelCodes), nameof(DriveWheelCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

@@ -29,6 +29,7 @@ internal static class DriveWheelTurnsCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => DriveWheelEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = (_, result, units) => ToAnswer(result, units),
             Verdict = answer => answer.Verdict,
         };

@@ -1,4 +1,5 @@
 using CalibrationApi.Calculations.VolumeChecks;
+using CalibrationApi.Engine.ElementFits;
 using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
@@ -36,12 +37,14 @@ public sealed class ElementFitAnswer
     public required IReadOnlyList<SpreadPart> SpreadParts { get; init; }
 
     /// <summary>What can hurt somebody who changes an element.</summary>
+    [SentCodes(typeof(ElementFitCodes), nameof(ElementFitCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Values used that the question did not state.</summary>
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed. There is no verdict: no element was tested here.</summary>
+    [SentCodes(typeof(ElementFitCodes), nameof(ElementFitCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

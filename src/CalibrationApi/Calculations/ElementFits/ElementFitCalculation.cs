@@ -34,6 +34,7 @@ internal static class ElementFitCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = ElementFitEvaluation.Evaluate,
+            Refusals = ElementFitCodes.Refusals,
             Answer = ToAnswer,
         };
 

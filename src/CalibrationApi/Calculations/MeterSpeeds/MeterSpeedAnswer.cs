@@ -1,3 +1,5 @@
+using CalibrationApi.Engine.MeterSpeeds;
+using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
@@ -18,12 +20,14 @@ public sealed class MeterSpeedAnswer
     public FanAnswer? Fan { get; init; }
 
     /// <summary>What can hurt somebody who sets the fan; empty without one.</summary>
+    [SentCodes(typeof(MeterSpeedCodes), nameof(MeterSpeedCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Values used that the question did not state.</summary>
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed.</summary>
+    [SentCodes(typeof(MeterSpeedCodes), nameof(MeterSpeedCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

@@ -29,6 +29,7 @@ internal static class MeterSpeedCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => MeterSpeedEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = (_, result, units) => ToAnswer(result, units),
         };
 

@@ -19,6 +19,7 @@ public sealed class NewLotAnswer
     public required string Verdict { get; init; }
 
     /// <summary>Why.</summary>
+    [SentCodes(typeof(NewLotCodes), nameof(NewLotCodes.Reasons))]
     public required IReadOnlyList<LotReason> Reasons { get; init; }
 
     /// <summary>
@@ -54,9 +55,11 @@ public sealed class NewLotAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed beyond the verdict.</summary>
+    [SentCodes(typeof(NewLotCodes), nameof(NewLotCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>What can hurt a person. The product label goes first.</summary>
+    [SentCodes(typeof(NewLotCodes), nameof(NewLotCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>
@@ -66,8 +69,7 @@ public sealed class NewLotAnswer
 /// <summary>A reason for when to test.</summary>
 public sealed class LotReason
 {
-    /// <summary>Stable code.</summary>
-    [KnownWords(typeof(FindingCode))]
+    /// <summary>Stable code. Which ones can come stands at the list that holds it; <c>GET /v1/codes</c> explains each.</summary>
     public required string Code { get; init; }
 
     /// <summary>A sentence that can be shown as it is.</summary>

@@ -28,6 +28,7 @@ internal static class NewLotCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => NewLotEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = (request, result, units) => ToAnswer(result, units, request.Price?.Currency),
             Verdict = answer => answer.Verdict,
         };

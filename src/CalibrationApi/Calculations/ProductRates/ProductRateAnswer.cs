@@ -38,9 +38,11 @@ public sealed class ProductRateAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed.</summary>
+    [SentCodes(typeof(ProductRateCodes), nameof(ProductRateCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>What can hurt people or the crop.</summary>
+    [SentCodes(typeof(ProductRateCodes), nameof(ProductRateCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

@@ -32,6 +32,7 @@ internal static class ProductRateCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => ProductRateEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = (request, result, units) => ToAnswer(result, units, request.Products![0]!.Price?.Currency),
         };
 

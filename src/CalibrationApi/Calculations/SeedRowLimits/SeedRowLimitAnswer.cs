@@ -42,9 +42,11 @@ public sealed class SeedRowLimitAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed.</summary>
+    [SentCodes(typeof(SeedRowCodes), nameof(SeedRowCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>What can hurt the stand; always to be shown with the limits.</summary>
+    [SentCodes(typeof(SeedRowCodes), nameof(SeedRowCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

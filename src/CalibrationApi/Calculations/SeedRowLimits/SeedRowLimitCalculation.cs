@@ -34,6 +34,7 @@ internal static class SeedRowLimitCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => SeedRowEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = (_, result, units) => ToAnswer(result, units),
             Verdict = answer => answer.Verdict,
         };

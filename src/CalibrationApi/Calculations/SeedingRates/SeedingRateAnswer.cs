@@ -64,9 +64,11 @@ public sealed class SeedingRateAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed; unusual is possible and is not refused.</summary>
+    [SentCodes(typeof(SeedingRateCodes), nameof(SeedingRateCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>What can hurt a person. The product label goes first.</summary>
+    [SentCodes(typeof(SeedingRateCodes), nameof(SeedingRateCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

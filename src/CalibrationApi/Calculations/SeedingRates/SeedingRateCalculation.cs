@@ -30,6 +30,7 @@ internal static class SeedingRateCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => SeedingRateEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = (request, result, units) => ToAnswer(result, units, request.Price?.Currency ?? request.Package?.Price?.Currency),
         };
 

@@ -29,6 +29,7 @@ internal static class StandCountCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => StandCountEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = ToAnswer,
         };
 

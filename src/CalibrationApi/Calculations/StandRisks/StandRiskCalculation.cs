@@ -30,6 +30,7 @@ internal static class StandRiskCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => StandRiskEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = ToAnswer,
         };
 

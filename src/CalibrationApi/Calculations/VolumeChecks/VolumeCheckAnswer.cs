@@ -1,4 +1,5 @@
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
 
@@ -29,6 +30,7 @@ public sealed class VolumeCheckAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>What was noticed. There is no verdict: no element was tested here.</summary>
+    [SentCodes(typeof(ElementCodes), nameof(ElementCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>

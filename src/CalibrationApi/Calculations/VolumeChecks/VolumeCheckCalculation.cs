@@ -31,6 +31,7 @@ internal static class VolumeCheckCalculation
             Units = UnitsFor,
             Question = ToEngine,
             Evaluate = question => VolumeCheckEvaluation.Evaluate(question),
+            Refusals = [],
             Answer = ToAnswer,
         };
 

@@ -1,5 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Quantities;
 
@@ -27,6 +29,7 @@ public sealed class AdoptionAnswer
     public required AsKept<AdoptionRequest> Entered { get; init; }
 
     /// <summary>What was noticed.</summary>
+    [SentCodes(typeof(TypedValueCodes), nameof(TypedValueCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>The record that took its place, with the reason; absent while it stands.</summary>
@@ -94,5 +97,6 @@ public sealed class ValueInForceAnswer
     public Supersedes? BasisSupersededBy { get; init; }
 
     /// <summary>What was noticed.</summary>
+    [SentCodes(typeof(TypedValueCodes), nameof(TypedValueCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 }

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Operations;
@@ -18,6 +19,7 @@ internal static class AdoptionEndpoints
             .Needs(Scope.Write)
             .Produces<AdoptionAnswer>(StatusCodes.Status201Created)
             .Produces<AdoptionAnswer>()
+            .WithMetadata(new RefusedWith(TypedValueCheck.Codes))
             .WithMetadata(Declared.Storing);
         routes
             .MapGet("/adoptions/{id}", ReadAdoptions.Get)

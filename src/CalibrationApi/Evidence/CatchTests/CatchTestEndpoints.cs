@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Operations;
 
@@ -17,6 +18,7 @@ internal static class CatchTestEndpoints
             .Needs(Scope.Write)
             .Produces<CatchTestRecordAnswer>(StatusCodes.Status201Created)
             .Produces<CatchTestRecordAnswer>()
+            .WithMetadata(new RefusedWith(CatchTestCodes.Refusals))
             .WithMetadata(Declared.Storing);
         routes
             .MapGet("/catch-tests/{id}", GetCatchTest.Handle)

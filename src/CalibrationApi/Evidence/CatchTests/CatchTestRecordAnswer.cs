@@ -1,5 +1,7 @@
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.History;
 using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Quantities;
 
@@ -36,9 +38,11 @@ public sealed class CatchTestRecordAnswer
     public required UsedHistory UsedHistory { get; init; }
 
     /// <summary>What was noticed about the records the test refers to.</summary>
+    [SentCodes(typeof(RecordedTestCodes), nameof(RecordedTestCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>What came to light after the test; absent when nothing did.</summary>
+    [SentCodes(typeof(HistoryCodes), nameof(HistoryCodes.SinceThen))]
     public IReadOnlyList<FindingAnswer>? SinceThen { get; init; }
 
     /// <summary>The record that took its place, with the reason; absent while the test stands.</summary>

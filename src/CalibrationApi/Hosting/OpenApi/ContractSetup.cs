@@ -76,10 +76,12 @@ internal static class ContractSetup
             swagger.SchemaFilter<RuleSchemas>();
             swagger.SchemaFilter<InheritedComments>();
             swagger.SchemaFilter<KnownWordSchemas>();
+            swagger.SchemaFilter<SentCodes>();
             swagger.OperationFilter<TakenHeaders>();
             swagger.OperationFilter<QueryParameters>();
             swagger.OperationFilter<LimitAnswers>();
             swagger.OperationFilter<Statuses>();
+            swagger.OperationFilter<SentCodes>();
             swagger.OperationFilter<AnswerHeaders>();
             swagger.OperationFilter<LimitHeaders>();
             swagger.OperationFilter<PageMedia>();

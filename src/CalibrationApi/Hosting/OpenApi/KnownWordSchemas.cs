@@ -1,6 +1,5 @@
 using System.Reflection;
 using System.Text.Json.Nodes;
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Members;
@@ -28,15 +27,5 @@ internal sealed class KnownWordSchemas : ISchemaFilter
     private static string[] Read(KnownWordsAttribute known) =>
         known.Source!.IsEnum ? [.. Words.All(known.Source)]
         : known.List is { } list ? [.. WordAttribute.Read(known.Source, list)]
-        : known.Source.IsAssignableTo(typeof(Code))
-            ?
-            [
-                .. CodesOf
-                    .Service()
-                    .Select(one => one.Code)
-                    .Where(known.Source.IsInstanceOfType)
-                    .Select(code => code.Word)
-                    .Order(StringComparer.Ordinal),
-            ]
         : [.. CodesOf.Class(known.Source).Select(one => one.Code.Word)];
 }

@@ -17,6 +17,8 @@ internal sealed class SharedProblems : IDocumentFilter
             foreach (var (status, response) in (operation.Responses ?? []).Where(one => one.Key[0] is '4' or '5').ToArray())
             {
                 ShowProblems(status, response, operation.RequestBody is not null);
+                if (response.Extensions?.ContainsKey(SentCodes.Extension) == true)
+                    continue;
                 // The name of the status; what differs from the first of its status stays at its operation.
                 var name = ReasonPhrases
                     .GetReasonPhrase(int.Parse(status, CultureInfo.InvariantCulture))

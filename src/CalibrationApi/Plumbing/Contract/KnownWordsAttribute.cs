@@ -7,7 +7,7 @@ namespace CalibrationApi.Plumbing.Contract;
 [AttributeUsage(AttributeTargets.Property)]
 internal sealed class KnownWordsAttribute : Attribute
 {
-    /// <param name="source">An enumeration whose names are the words, a class of codes, or a kind of code.</param>
+    /// <param name="source">An enumeration whose names are the words, or a class of codes.</param>
     /// <param name="list">The static property of the class that lists them; all of its codes where none is named.</param>
     public KnownWordsAttribute(Type source, string? list = null) => (Source, List) = (source, list);
 

@@ -192,13 +192,15 @@ internal static class ErrorCodes
     public static ErrorCode InternalError { get; } =
         new("internal-error", "Try again. If it happens again, tell the operator the traceId.", 500);
 
-    /// <summary>What a problem can carry: these, those of access, and what the engine refuses.</summary>
+    /// <summary>
+    /// What a problem of any operation can carry: these, those of access, and the code that rules between members share with the engine.
+    /// </summary>
     public static IReadOnlyList<Code> InProblems =>
         [
             .. CodesOf
                 .Service()
                 .Select(one => one.Code)
-                .Where(code => code is ErrorCode or RefusalCode)
+                .Where(code => code is ErrorCode || code == SharedCodes.SettingsAtOdds)
                 .OrderBy(code => code.Word, StringComparer.Ordinal),
         ];
 }

@@ -89,7 +89,9 @@ public sealed class ProblemError
     /// <summary>The column of a table it is about, as its header writes it; absent when it is about no single column.</summary>
     public string? Column { get; init; }
 
-    /// <summary>Stable code.</summary>
+    /// <summary>
+    /// Stable code. Those with which the engine refuses stand at the status 422 of the operation; <c>GET /v1/codes</c> explains each.
+    /// </summary>
     [KnownWords(typeof(ErrorCodes), nameof(ErrorCodes.InProblems))]
     public required ErrorCode Code { get; init; }
 

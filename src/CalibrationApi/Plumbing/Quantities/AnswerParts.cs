@@ -6,8 +6,7 @@ namespace CalibrationApi.Plumbing.Quantities;
 /// <summary>Something the engine noticed.</summary>
 public sealed class FindingAnswer
 {
-    /// <summary>Stable code.</summary>
-    [KnownWords(typeof(FindingCode))]
+    /// <summary>Stable code. Which ones can come stands at the list that holds it; <c>GET /v1/codes</c> explains each.</summary>
     public required string Code { get; init; }
 
     /// <summary>
@@ -42,8 +41,7 @@ public sealed class AssumptionAnswer
 /// <summary>Something that can hurt a person.</summary>
 public sealed class CautionAnswer
 {
-    /// <summary>Stable code.</summary>
-    [KnownWords(typeof(CautionCode))]
+    /// <summary>Stable code. Which ones can come stands at the list that holds it; <c>GET /v1/codes</c> explains each.</summary>
     public required string Code { get; init; }
 
     /// <summary>A sentence that should be shown as it is.</summary>

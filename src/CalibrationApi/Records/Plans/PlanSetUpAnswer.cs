@@ -54,6 +54,7 @@ public sealed class PlanSetUpAnswer
     public required IReadOnlyList<OpenPointOfPlan> Open { get; init; }
 
     /// <summary>What can hurt people or the crop.</summary>
+    [SentCodes(typeof(FieldSetUpCodes), nameof(FieldSetUpCodes.Cautions))]
     public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
 
     /// <summary>Version of the engine that answered.</summary>
