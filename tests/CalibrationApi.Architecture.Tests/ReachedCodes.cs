@@ -39,11 +39,11 @@ internal sealed class ReachedCodes
 
     public static IReadOnlySet<Code> From(params IEnumerable<MethodBase> roots) => new ReachedCodes(roots).codes;
 
-    private void Read(IReadOnlyList<(OpCode Code, MemberInfo Member)> instructions)
+    private void Read((OpCode Code, MemberInfo Member)[] instructions)
     {
-        for (var i = 0; i < instructions.Count; i++)
+        for (var i = 0; i < instructions.Length; i++)
         {
-            var isCompared = i + 1 < instructions.Count && instructions[i + 1].Member.Name is "op_Equality" or "op_Inequality";
+            var isCompared = i + 1 < instructions.Length && instructions[i + 1].Member.Name is "op_Equality" or "op_Inequality";
             switch (instructions[i].Member)
             {
                 case MethodInfo getter when ByGetter.TryGetValue(getter, out var code):

@@ -2,6 +2,7 @@ using System.Net;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 
 namespace CalibrationApi.Tests;
@@ -9,7 +10,11 @@ namespace CalibrationApi.Tests;
 /// <summary>An error answer. Reading one checks everything that holds for every error of this service.</summary>
 internal sealed partial class ProblemBody
 {
-    private static readonly HashSet<string> KnownCodes = [.. ErrorCodes.InProblems.Select(code => code.Word)];
+    // Which of them an operation can send is held to the contract with every answer.
+    private static readonly HashSet<string> KnownCodes =
+    [
+        .. CodesOf.Service().Select(one => one.Code).Where(code => code is ErrorCode or RefusalCode).Select(code => code.Word),
+    ];
 
     // Names with a single hump, such as Mass, are also English words.
     private static readonly HashSet<string> TypeNames =

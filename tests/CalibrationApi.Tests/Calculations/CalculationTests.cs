@@ -27,6 +27,29 @@ public sealed class CalculationTests
         Assert.Empty(expected.Except(counted.Outcomes));
     }
 
+    // Every other answer of these tests is held to the same by the client that they ask with.
+    [Fact]
+    public async Task Codes_OfTheAnswerToTheDemoQuestionOfEach_AreThoseThatItsContractNames()
+    {
+        var sent = 0;
+        foreach (var calculation in CalculationList.All)
+        {
+            using var response = await Question.Of(calculation.Name).AskAsync();
+            var answer = JsonNode.Parse(await response.Content.ReadAsStringAsync())!.AsObject();
+            var members = ApiHost.Contract.Json["components"]!["schemas"]![calculation.AnswerType.Name]!["properties"]!;
+            foreach (var (name, list) in answer.Where(member => member.Value is JsonArray items && items.Any(Codes)))
+            {
+                var named = members[name]!["x-codes"]!.AsArray().Select(code => code!.GetValue<string>()).ToHashSet();
+                Assert.All(list!.AsArray(), item => Assert.Contains(item!["code"]!.GetValue<string>(), named));
+                sent += list.AsArray().Count;
+            }
+        }
+
+        Assert.True(sent > 2 * CalculationList.All.Count, $"Only {sent} codes came: the demo questions no longer show what is sent.");
+    }
+
+    private static bool Codes(JsonNode? item) => item is JsonObject one && one.ContainsKey("code");
+
     [Fact]
     public async Task Question_ThatTheEngineRefuses_IsCountedAsRefused()
     {

@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.LikelyMistakes;

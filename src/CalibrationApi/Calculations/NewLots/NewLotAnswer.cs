@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
