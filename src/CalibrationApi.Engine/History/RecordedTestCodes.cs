@@ -1,8 +1,4 @@
-using CalibrationApi.Engine.Adoptions;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.History;
-using CalibrationApi.Engine.MeteringElements;
-using CalibrationApi.Engine.NewLots;
 
 namespace CalibrationApi.Engine.History;
 
@@ -15,17 +11,4 @@ public static class RecordedTestCodes
             "differs-from-plan",
             "Check what was tested. If it was meant so, change the plan; otherwise test what the plan says, or enter the test once more with the right names, superseding this record."
         );
-
-    /// <summary>What can be noticed about the records that a test refers to.</summary>
-    public static IReadOnlyList<FindingCode> Findings { get; } =
-    [
-        DiffersFromPlan,
-        NewLotCodes.OtherLot,
-        HistoryCodes.ScaleCheckOverdue,
-        HistoryCodes.VariesFromDayToDay,
-        HistoryCodes.BasisSuperseded,
-        TypedValueCodes.FitsOtherProduct,
-        TypedValueCodes.StatedUnlikeRecords,
-        ElementCodes.UnlikeOtherProducts,
-    ];
 }

@@ -38,7 +38,7 @@ public sealed class CatchTestRecordAnswer
     public required UsedHistory UsedHistory { get; init; }
 
     /// <summary>What was noticed about the records the test refers to.</summary>
-    [SentCodes(typeof(RecordedTestCodes), nameof(RecordedTestCodes.Findings))]
+    [SentCodes(typeof(CodesOfRecords), nameof(CodesOfRecords.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 
     /// <summary>What came to light after the test; absent when nothing did.</summary>
