@@ -139,7 +139,7 @@ public sealed record CatchAgreement
             Grubbs = count >= FewestForGrubbs ? GrubbsStatistic(readings.Values) : null,
         };
         if (canStray)
-            agreement = WithStray(agreement, readings);
+            agreement = WithStray(agreement, readings, estimate.Pooled.Scatter);
         if (canTrend)
             agreement = WithTrend(agreement, readings, estimate);
         if (canOffset)
@@ -148,7 +148,7 @@ public sealed record CatchAgreement
     }
 
     // Deleted residual: each catch against the value of the others, whose scatter it has not helped to widen.
-    private static CatchAgreement WithStray(CatchAgreement agreement, CatchReadings readings)
+    private static CatchAgreement WithStray(CatchAgreement agreement, CatchReadings readings, double scatterOfAll)
     {
         var count = readings.Count;
         var degreesOfFreedom = readings.Prior.DegreesOfFreedom + count - 2;
@@ -159,7 +159,7 @@ public sealed record CatchAgreement
         var which = 0;
         for (var i = 0; i < count; i++)
         {
-            var rest = readings.Ratios.Pool(leftOut: i);
+            var rest = readings.Ratios.Pool(leftOut: i, near: scatterOfAll);
             var deviation = readings.Values[i] / rest.Value - 1;
             var t = deviation / Math.Sqrt(rest.Scatter * readings.Believed[i] + readings.Variances[i] + rest.RelativeVariance);
             if (i == 0)
@@ -209,8 +209,16 @@ public sealed record CatchAgreement
     private static double GrubbsStatistic(double[] values)
     {
         var mean = values.Average();
-        var deviation = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Length - 1));
+        double squares = 0,
+            farthest = 0;
+        foreach (var value in values)
+        {
+            squares += (value - mean) * (value - mean);
+            farthest = Math.Max(farthest, Math.Abs(value - mean));
+        }
+
+        var deviation = Math.Sqrt(squares / (values.Length - 1));
         // Equal readings differ from their own mean by a rounding, which is no deviation.
-        return deviation > 1e-12 * mean ? values.Max(value => Math.Abs(value - mean)) / deviation : 0;
+        return deviation > 1e-12 * mean ? farthest / deviation : 0;
     }
 }

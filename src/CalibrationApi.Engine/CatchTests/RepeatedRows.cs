@@ -23,6 +23,9 @@ internal static class RepeatedRows
         {
             for (var first = 0; first < second; first++)
             {
+                // Told apart by most pairs, and at hand.
+                if (readings.Masses[first] != readings.Masses[second])
+                    continue;
                 var (one, other) = (test.Catches[readings.Positions[first]], test.Catches[readings.Positions[second]]);
                 if (one.IndicatedNet != other.IndicatedNet || one.Tare != other.Tare || one.Revolutions != other.Revolutions)
                     continue;

@@ -68,24 +68,32 @@ internal sealed class CatchReadings
     /// <summary>The catches of a test that count.</summary>
     public static CatchReadings From(CatchTestQuestion test)
     {
-        int[] positions = [.. Enumerable.Range(0, test.Catches.Count).Where(position => test.Catches[position].Counts)];
-        if (positions.Length == 0)
+        var positions = new List<int>(test.Catches.Count);
+        var weighed = new List<WeighedTurns>(test.Catches.Count);
+        for (var position = 0; position < test.Catches.Count; position++)
+        {
+            var one = test.Catches[position];
+            if (!one.Counts)
+                continue;
+            positions.Add(position);
+            weighed.Add(
+                new WeighedTurns(
+                    one.IndicatedNet,
+                    one.Revolutions.Count,
+                    CatchVariance.OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution)
+                )
+            );
+        }
+
+        if (positions.Count == 0)
             throw new ArgumentException("At least one catch has to count.", nameof(test));
         return Of(
-            [
-                .. positions
-                    .Select(position => test.Catches[position])
-                    .Select(one => new WeighedTurns(
-                        one.IndicatedNet,
-                        one.Revolutions.Count,
-                        CatchVariance.OfCount(one.Revolutions.Resolution, test.CountStart, test.PocketsPerRevolution)
-                    )),
-            ],
+            weighed,
             test.Scale,
             test.TareRounding,
             test.CaughtPoints,
             new BelievedRepeatability(test.Limits.Repeatability, test.Limits.RepeatabilityDegreesOfFreedom, test.Material),
-            positions
+            [.. positions]
         );
     }
 
@@ -148,7 +156,7 @@ internal readonly record struct BelievedRepeatability(double? Stated, double? De
     /// <summary>Variance believed of a catch of this size, relative.</summary>
     public double VarianceOf(double kilograms, double turns)
     {
-        var relative = Stated ?? RepeatabilityPrior.Default(Material, kilograms, turns).Relative;
+        var relative = Stated ?? RepeatabilityPrior.DefaultRelative(Material, kilograms, turns);
         return relative * relative;
     }
 

@@ -6,14 +6,15 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>The pulses per revolution that turned pulses into revolutions are not those of this sensor.</summary>
 internal sealed class PulsesPerRevolutionWrong : Mistake
 {
+    private static readonly Prediction[] Always = [new AnyRatio(MistakeJudgement.Broad.PulsesPerRevolution)];
+
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
     protected override MistakeCode Code => MistakeCodes.PulsesPerRevolutionWrong;
 
     protected override double WholeTestShare => 1;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
-        [new AnyRatio(MistakeJudgement.Broad.PulsesPerRevolution)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"a wrong number of pulses per revolution explains that";
 
@@ -31,7 +32,7 @@ internal sealed class TurnsOfAnotherShaft : Mistake
     protected override double WholeTestShare => 1;
 
     // Mass over turns of the meter, for mass over turns of the other shaft: the revolutions of the meter per turn of the other.
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
         (test.Context.CountedAs, test.Context.MeterRevolutionsPerTurn) switch
         {
             (CountSource.Turns, { } ratio) => [new FixedRatio(1 / ratio, 0.5), new AnyRatio(MistakeJudgement.Broad.GearRatio, 0.5)],

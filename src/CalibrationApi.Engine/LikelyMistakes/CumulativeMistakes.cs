@@ -30,7 +30,7 @@ internal sealed class ContainerNotEmptied : CumulativeMistake
 {
     protected override MistakeCode Code => MistakeCodes.ContainerNotEmptied;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new CorrectedMass(i => i == 0 ? test.Mass(0) : test.Mass(i) - test.Mass(i - 1))];
 
     public override FormattableString Fit(Prediction prediction) => $"a container that still held the catch before explains that";
@@ -43,7 +43,7 @@ internal sealed class CounterNotReset : CumulativeMistake
 {
     protected override MistakeCode Code => MistakeCodes.CounterNotReset;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new CorrectedTurns(i => i == 0 ? test.Turns(0) : test.Turns(i) - test.Turns(i - 1))];
 
     public override FormattableString Fit(Prediction prediction) => $"a counter that went on from the catch before explains that";

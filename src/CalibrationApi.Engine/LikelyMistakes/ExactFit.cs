@@ -29,14 +29,15 @@ internal static class ExactFit
     }
 
     /// <summary>One of them is probable enough to be listed.</summary>
-    public static bool IsWorthListing(TestAtHand test, TestLikelihood likelihood, List<MistakeSearch.Hypothesis> hypotheses)
+    public static bool IsWorthListing(TestAtHand test, TestLikelihood likelihood, MistakePriors priors)
     {
         // The ordinary change alone is worth less than its prior beside the others, never more.
         var least = MistakeJudgement.ListedFrom * (1 - MistakeJudgement.PriorOfAnyMistake);
-        foreach (var hypothesis in hypotheses)
+        for (var kind = 0; kind < MistakeCatalog.All.Length; kind++)
         {
-            if (hypothesis.At is not null)
+            if (priors.OfWhole[kind] <= 0)
                 continue;
+            var hypothesis = new MistakeSearch.Hypothesis(MistakeCatalog.All[kind], null, priors.OfWhole[kind]);
             var weighed = MistakeSearch.Weigh(hypothesis, test, likelihood);
             if (
                 weighed.Prediction is { } best

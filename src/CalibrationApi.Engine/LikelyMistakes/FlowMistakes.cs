@@ -5,13 +5,15 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>The count began before the product flowed: only the first catch is short.</summary>
 internal sealed class MeterNotPrimed : Mistake
 {
+    private static readonly Prediction[] Always = [new RatioRange(MistakeJudgement.Range.NotPrimed)];
+
     protected override MistakeCode Code => MistakeCodes.MeterNotPrimed;
 
     protected override double WholeTestShare => 0;
 
     protected override bool IsAlikeInAllCatches => false;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.NotPrimed)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"a meter that was not yet full explains that";
 
@@ -23,13 +25,15 @@ internal sealed class MeterNotPrimed : Mistake
 /// <summary>The container ran over: the mass is short, and near what the container holds.</summary>
 internal sealed class ContainerOverflowed : Mistake
 {
+    private static readonly Prediction[] Always = [new RatioRange(MistakeJudgement.Range.Overflowed)];
+
     protected override MistakeCode Code => MistakeCodes.ContainerOverflowed;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Overflowed;
 
     protected override bool IsAlikeInAllCatches => false;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.Overflowed)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"a container that ran over explains that";
 
@@ -50,13 +54,15 @@ internal sealed class ContainerOverflowed : Mistake
 /// <summary>The product hung in the tank, or the tank ran empty.</summary>
 internal sealed class TankBridgedOrEmpty : Mistake
 {
+    private static readonly Prediction[] Always = Uneven.Within(MistakeJudgement.Range.BridgedOrEmpty);
+
     public override double LargestGain(TestLikelihood likelihood) => Uneven.LargestGain(likelihood);
 
     protected override MistakeCode Code => MistakeCodes.TankBridgedOrEmpty;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.BridgedOrEmpty;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => Uneven.Within(MistakeJudgement.Range.BridgedOrEmpty);
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) =>
         $"product that hung in the tank, or a tank that ran empty, explains that";
@@ -67,13 +73,15 @@ internal sealed class TankBridgedOrEmpty : Mistake
 /// <summary>The meter was isolated, or stood still, part of the time while the count went on.</summary>
 internal sealed class MeterIsolated : Mistake
 {
+    private static readonly Prediction[] Always = Uneven.Within(MistakeJudgement.Range.Isolated);
+
     public override double LargestGain(TestLikelihood likelihood) => Uneven.LargestGain(likelihood);
 
     protected override MistakeCode Code => MistakeCodes.MeterIsolated;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Isolated;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => Uneven.Within(MistakeJudgement.Range.Isolated);
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"a meter that was isolated part of the time explains that";
 
@@ -86,7 +94,7 @@ internal static class Uneven
     public static double LargestGain(TestLikelihood likelihood) => Math.Max(0, likelihood.GainOfAddedScatter(MistakeJudgement.FlowScatter));
 
     /// <summary>Product that hangs, or a meter that stands still now and then, seldom takes the same share of every catch.</summary>
-    public static IEnumerable<Prediction> Within((double Low, double High) range) =>
+    public static Prediction[] Within((double Low, double High) range) =>
         [
             new UnevenRange(range.Low, range.High, MistakeJudgement.FlowScatter, 1 - MistakeJudgement.EvenFlow),
             new RatioRange(range.Low, range.High, MistakeJudgement.EvenFlow),

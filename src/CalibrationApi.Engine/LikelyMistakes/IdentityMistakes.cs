@@ -13,8 +13,7 @@ internal sealed class AnotherElement : Mistake
 
     protected override double WholeTestShare => 1;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
-        OtherDeliveries.Predictions(test, test.Context.OtherElements);
+    public override Prediction[] Predictions(TestAtHand test, int? at) => OtherDeliveries.Predictions(test, test.Context.OtherElements);
 
     public override FormattableString Fit(Prediction prediction) =>
         prediction.Name is { } name
@@ -34,8 +33,7 @@ internal sealed class AnotherProduct : Mistake
 
     protected override double WholeTestShare => 1;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
-        OtherDeliveries.Predictions(test, test.Context.OtherProducts);
+    public override Prediction[] Predictions(TestAtHand test, int? at) => OtherDeliveries.Predictions(test, test.Context.OtherProducts);
 
     public override FormattableString Fit(Prediction prediction) =>
         prediction.Name is { } name
@@ -59,7 +57,7 @@ internal sealed class ReferenceWrong : Mistake
 
     public override MistakeCode CodeFor(TestAtHand test) => IsStart(test) ? MistakeCodes.StartValueWrong : MistakeCodes.ValueInForceWrong;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new AnyRatio(IsStart(test) ? MistakeJudgement.Broad.StartValue : MistakeJudgement.Broad.ValueInForce)];
 
     public override FormattableString Fit(Prediction prediction) => $"a wrong number to compare with explains that";
@@ -75,11 +73,13 @@ internal sealed class ReferenceWrong : Mistake
 /// <summary>None of the mistakes that have a name.</summary>
 internal sealed class SomethingElse : Mistake
 {
+    private static readonly Prediction[] Always = [new AnyRatio(MistakeJudgement.Broad.SomethingElse)];
+
     protected override MistakeCode Code => MistakeCodes.SomethingElse;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.SomethingElse;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new AnyRatio(MistakeJudgement.Broad.SomethingElse)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) =>
         $"no ordinary change and no single mistake that has a name explains that";
@@ -89,11 +89,13 @@ internal sealed class SomethingElse : Mistake
 
 internal static class OtherDeliveries
 {
-    public static IEnumerable<Prediction> Predictions(TestAtHand test, IReadOnlyList<OtherDelivery> others) =>
-        others.Select(other => new FixedRatio(
-            other.MassPerRevolution.KilogramsPerRevolution / test.Expected!.Value,
-            1.0 / others.Count,
-            IsUncertain: true,
-            other.Name
-        ));
+    public static Prediction[] Predictions(TestAtHand test, IReadOnlyList<OtherDelivery> others) =>
+        [
+            .. others.Select(other => new FixedRatio(
+                other.MassPerRevolution.KilogramsPerRevolution / test.Expected!.Value,
+                1.0 / others.Count,
+                IsUncertain: true,
+                other.Name
+            )),
+        ];
 }

@@ -38,23 +38,28 @@ internal abstract class Mistake
     /// <returns>The weight of the whole test, which is every catch alike.</returns>
     public virtual double Weigh(TestAtHand test, Span<double> ofCatches)
     {
-        ofCatches.Fill(WeightOf(test, 0));
-        for (var i = 1; i < ofCatches.Length && !IsAlikeInAllCatches; i++)
-            ofCatches[i] = WeightOf(test, i);
+        // A test of one catch is that catch.
+        var ofWhole = ofCatches.Length == 1 ? 1 : WholeTestShare;
+        var ofEach = ofCatches.Length == 1 ? 0 : (1 - WholeTestShare) / ofCatches.Length;
+        var first = WeightOf(test, 0);
+        if (IsAlikeInAllCatches)
+        {
+            ofCatches.Fill(ofEach * first);
+            return ofWhole * first;
+        }
 
         var sum = 0.0;
         var everywhere = true;
-        foreach (var weight in ofCatches)
+        for (var i = 0; i < ofCatches.Length; i++)
         {
+            var weight = i == 0 ? first : WeightOf(test, i);
             sum += weight;
             everywhere &= weight > 0;
+            ofCatches[i] = ofEach * weight;
         }
 
-        var single = ofCatches.Length == 1;
-        for (var i = 0; i < ofCatches.Length; i++)
-            ofCatches[i] = single ? 0 : (1 - WholeTestShare) * ofCatches[i] / ofCatches.Length;
         // What cannot have happened in one catch has not happened in all of them.
-        return everywhere ? (single ? 1 : WholeTestShare) * sum / ofCatches.Length : 0;
+        return everywhere ? ofWhole * sum / ofCatches.Length : 0;
     }
 
     /// <summary>
@@ -64,7 +69,7 @@ internal abstract class Mistake
     public virtual double RaisedBy(TestAtHand test) => 1;
 
     /// <summary>What it would make of the numbers; more than one where it has variants, whose shares add up to 1.</summary>
-    public abstract IEnumerable<Prediction> Predictions(TestAtHand test, int? at);
+    public abstract Prediction[] Predictions(TestAtHand test, int? at);
 
     /// <summary>How the sentence ends that begins with what was seen.</summary>
     /// <param name="prediction">The variant that fits best.</param>

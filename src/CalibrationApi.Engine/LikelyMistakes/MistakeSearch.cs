@@ -59,12 +59,12 @@ internal static class MistakeSearch
             && gain < Limit - Math.Log(MistakeJudgement.PriorOfAnyMistake * MostShare)
         )
             return LikelyMistakesResult.None;
-        var hypotheses = MistakePriors.Of(hand, isBorneOut);
-        var decidesNothing = !isLarge && NothingCanBeShown(hand, likelihood, hypotheses, gains);
-        if (decidesNothing && !(mayFit && ExactFit.IsWorthListing(hand, likelihood, hypotheses)))
+        var priors = new MistakePriors(hand, isBorneOut);
+        var decidesNothing = !isLarge && NothingCanBeShown(hand, likelihood, priors, gains);
+        if (decidesNothing && !(mayFit && ExactFit.IsWorthListing(hand, likelihood, priors)))
             return LikelyMistakesResult.None;
 
-        var posteriors = Posteriors(hand, likelihood, hypotheses);
+        var posteriors = Posteriors(hand, likelihood, priors);
         var listing = new MistakeListing(hand, likelihood, posteriors);
         // Too improbable to be shown, and to count against the change: it is only listed.
         if (decidesNothing)
@@ -82,15 +82,17 @@ internal static class MistakeSearch
     }
 
     /// <summary>Every hypothesis with its posterior probability; the ordinary change, without a mistake, comes first.</summary>
-    public static List<Posterior> Posteriors(TestAtHand test, TestLikelihood likelihood, List<Hypothesis> hypotheses)
+    public static List<Posterior> Posteriors(TestAtHand test, TestLikelihood likelihood, MistakePriors priors)
     {
         var ofMistakes = 0.0;
-        foreach (var hypothesis in hypotheses)
+        var all = new List<Posterior>(MistakeCatalog.All.Length * (priors.Catches + 1) + 1) { default };
+        foreach (var hypothesis in priors.Hypotheses())
+        {
             ofMistakes += hypothesis.Prior;
-        var all = new List<Posterior>(hypotheses.Count + 1) { new(null, null, null, Math.Log(1 - ofMistakes), likelihood.Ordinary, 0) };
-        foreach (var hypothesis in hypotheses)
             all.Add(Weigh(hypothesis, test, likelihood));
+        }
 
+        all[0] = new(null, null, null, Math.Log(1 - ofMistakes), likelihood.Ordinary, 0);
         // In place: this runs for every test that is not quite ordinary, thousands of times in a batch.
         var each = CollectionsMarshal.AsSpan(all);
         var most = double.NegativeInfinity;
@@ -147,28 +149,50 @@ internal static class MistakeSearch
 
     // The same with the prior of each, and with what a mistake really gains where the bound alone does not settle it: one that
     // changes the shape of the whole test could gain all of its scatter, which grows with the number of catches.
-    private static bool NothingCanBeShown(TestAtHand test, TestLikelihood likelihood, List<Hypothesis> hypotheses, double[] gains)
+    private static bool NothingCanBeShown(TestAtHand test, TestLikelihood likelihood, MistakePriors priors, double[] gains)
     {
-        var ofLevel = likelihood.LargestGainOfLevel + Slack;
+        var ofLevel = Math.Exp(likelihood.LargestGainOfLevel + Slack);
         var most = Math.Exp(Limit);
         var sum = 0.0;
-        int? place = -1;
-        var factor = 0.0;
-        foreach (var hypothesis in hypotheses)
+        for (var kind = 0; kind < MistakeCatalog.All.Length; kind++)
         {
-            var (mistake, at, prior) = hypothesis;
-            if (at != place)
-                (place, factor) = (at, Math.Exp(ofLevel + (at is { } one ? gains[one] : 0)));
-            var bound = prior * factor * (at is null && test.Count > 1 ? Math.Exp(mistake.LargestGain(likelihood)) : 1);
-            if (bound > (at is null ? most / WholeTestKinds : most))
-                bound = prior * Math.Exp(Weigh(hypothesis, test, likelihood).LogLikelihood - likelihood.Ordinary);
-            sum += bound;
-            // Together they must not be likelier than the ordinary change either.
-            if (bound > most || sum > MistakeJudgement.NamedFrom)
+            var mistake = MistakeCatalog.All[kind];
+            var prior = priors.OfWhole[kind];
+            var bound = prior <= 0 ? 0 : prior * ofLevel * (test.Count > 1 ? Math.Exp(mistake.LargestGain(likelihood)) : 1);
+            if (!IsUnlikely(new Hypothesis(mistake, null, prior), bound, most / WholeTestKinds))
                 return false;
         }
 
+        for (var at = 0; at < priors.Catches; at++)
+        {
+            var factor = ofLevel * Math.Exp(gains[at]);
+            // In most catches no mistake comes near the limit, however large a share of the prior it has.
+            if (priors.LargestIn(at) * factor <= most)
+            {
+                sum += priors.SumIn(at) * factor;
+                if (sum > MistakeJudgement.NamedFrom)
+                    return false;
+                continue;
+            }
+
+            for (var kind = 0; kind < MistakeCatalog.All.Length; kind++)
+            {
+                var prior = priors.Of(kind, at);
+                if (!IsUnlikely(new Hypothesis(MistakeCatalog.All[kind], at, prior), prior * factor, most))
+                    return false;
+            }
+        }
+
         return true;
+
+        // Together they must not be likelier than the ordinary change either.
+        bool IsUnlikely(Hypothesis hypothesis, double bound, double enough)
+        {
+            if (bound > enough)
+                bound = hypothesis.Prior * Math.Exp(Weigh(hypothesis, test, likelihood).LogLikelihood - likelihood.Ordinary);
+            sum += bound;
+            return bound <= most && sum <= MistakeJudgement.NamedFrom;
+        }
     }
 
     private static double CommonVariance(CatchTestQuestion test, MassPerRevolutionEstimate estimate, double dayToDay)

@@ -6,37 +6,40 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>A decimal point slipped by one place, rarely two, in a mass or in the count.</summary>
 internal sealed class DecimalSlip : Mistake
 {
+    private const double One = 1 - MistakeJudgement.TwoPlaces;
+    private static readonly Prediction[] OfNetMass = Slips(One / 2);
+    private static readonly Prediction[] OfNetMassWithTare = Slips(One / 4);
+
     public override bool ReshapesTest => true;
 
     protected override MistakeCode Code => MistakeCodes.DecimalSlip;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.DecimalSlip;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
-    {
-        const double Two = MistakeJudgement.TwoPlaces / 2;
-        yield return new FixedRatio(100, Two);
-        yield return new FixedRatio(0.01, Two);
-        const double One = 1 - MistakeJudgement.TwoPlaces;
-        if (!test.HasTare(at ?? 0))
-        {
-            yield return new FixedRatio(10, One / 2);
-            yield return new FixedRatio(0.1, One / 2);
-            yield break;
-        }
-
-        // With a tare the slip of a gross mass leaves the net mass a little off ten times.
-        yield return new FixedRatio(10, One / 4);
-        yield return new FixedRatio(0.1, One / 4);
-        yield return new CorrectedMass(i => test.Gross(i) / 10 - test.TareTakenOff(i), 0.1, One / 5);
-        yield return new CorrectedMass(i => test.Gross(i) * 10 - test.TareTakenOff(i), 10, One / 5);
-        yield return new CorrectedMass(i => test.Gross(i) - test.TareTakenOff(i) / 10, 1, One / 20);
-        yield return new CorrectedMass(i => test.Gross(i) - test.TareTakenOff(i) * 10, 1, One / 20);
-    }
+    // With a tare the slip of a gross mass leaves the net mass a little off ten times.
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
+        test.HasTare(at ?? 0)
+            ?
+            [
+                .. OfNetMassWithTare,
+                new CorrectedMass(i => test.Gross(i) / 10 - test.TareTakenOff(i), 0.1, One / 5),
+                new CorrectedMass(i => test.Gross(i) * 10 - test.TareTakenOff(i), 10, One / 5),
+                new CorrectedMass(i => test.Gross(i) - test.TareTakenOff(i) / 10, 1, One / 20),
+                new CorrectedMass(i => test.Gross(i) - test.TareTakenOff(i) * 10, 1, One / 20),
+            ]
+            : OfNetMass;
 
     public override FormattableString Fit(Prediction prediction) => $"a decimal point in the wrong place explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.DecimalSlip;
+
+    private static Prediction[] Slips(double byOnePlace) =>
+        [
+            new FixedRatio(100, MistakeJudgement.TwoPlaces / 2),
+            new FixedRatio(0.01, MistakeJudgement.TwoPlaces / 2),
+            new FixedRatio(10, byOnePlace),
+            new FixedRatio(0.1, byOnePlace),
+        ];
 }
 
 /// <summary>Two neighbouring digits of a mass or of the count changed places, or one of the first two was read or typed wrong.</summary>
@@ -52,24 +55,27 @@ internal sealed class DigitWrong : Mistake
 
     protected override double WholeTestShare => 0;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
+    public override Prediction[] Predictions(TestAtHand test, int? at)
     {
         var one = at ?? 0;
         var unit = test.Context.EnteredInPounds is true ? KilogramsPerPound : 1;
         var off = test.Off(one);
         if (Math.Abs(off) < LeastOff)
-            yield break;
+            return [];
+        var predictions = new List<Prediction>();
         foreach (var (meant, share) in Others(test.OnTheScale(one) / unit))
         {
             if (Helps(off, (meant * unit - test.TareOnTheScale(one)) / test.InContainer(one)))
-                yield return new CorrectedMass(i => test.AsMetered(i, meant * unit - test.TareOnTheScale(i)), 1, ShareOfMass * share);
+                predictions.Add(new CorrectedMass(i => test.AsMetered(i, meant * unit - test.TareOnTheScale(i)), 1, ShareOfMass * share));
         }
 
         foreach (var (meant, share) in Others(test.Turns(one)))
         {
             if (Helps(off, test.Turns(one) / meant))
-                yield return new CorrectedTurns(_ => meant, (1 - ShareOfMass) * share);
+                predictions.Add(new CorrectedTurns(_ => meant, (1 - ShareOfMass) * share));
         }
+
+        return [.. predictions];
     }
 
     public override FormattableString Fit(Prediction prediction) => $"two digits that changed places, or one that is wrong, explain that";
@@ -120,13 +126,15 @@ internal sealed class DigitWrong : Mistake
 /// <summary>The count shows twice the revolutions, as when both edges of a sensor are counted.</summary>
 internal sealed class CountDoubled : Mistake
 {
+    private static readonly Prediction[] Always = [new FixedRatio(0.5)];
+
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
     protected override MistakeCode Code => MistakeCodes.CountDoubled;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Count;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new FixedRatio(0.5)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"a count that shows twice the revolutions explains that";
 
@@ -136,13 +144,15 @@ internal sealed class CountDoubled : Mistake
 /// <summary>The count shows half the revolutions, as when every second pulse is lost.</summary>
 internal sealed class CountHalved : Mistake
 {
+    private static readonly Prediction[] Always = [new FixedRatio(2)];
+
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
     protected override MistakeCode Code => MistakeCodes.CountHalved;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Count;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new FixedRatio(2)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"a count that shows half the revolutions explains that";
 

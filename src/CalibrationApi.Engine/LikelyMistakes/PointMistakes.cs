@@ -11,7 +11,7 @@ internal sealed class CatchPointMissed : Mistake
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.PointMissed;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
         Meant(test) switch
         {
             null => [new RatioRange(MistakeJudgement.Range.PointMissed)],
@@ -36,13 +36,15 @@ internal sealed class CatchPointMissed : Mistake
 /// <summary>Half of the points fed into the container, and the mass was sent as that of the whole meter.</summary>
 internal sealed class HalfOfPointsAsWhole : Mistake
 {
+    private static readonly Prediction[] Always = [new FixedRatio(0.5)];
+
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
 
     protected override MistakeCode Code => MistakeCodes.HalfOfPointsAsWhole;
 
     protected override double WholeTestShare => 1;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new FixedRatio(0.5)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"half of the points sent as the whole meter explain that";
 

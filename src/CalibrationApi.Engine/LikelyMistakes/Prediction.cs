@@ -21,10 +21,12 @@ internal abstract record Prediction(double Share, string? Name = null)
 /// <param name="Name">What the owner calls the other element, product or container; null when there is none.</param>
 internal sealed record FixedRatio(double Ratio, double Share = 1, bool IsUncertain = false, string? Name = null) : Prediction(Share, Name)
 {
-    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRatio(at, Math.Log(Ratio), IsUncertain);
+    private readonly double shift = Math.Log(Ratio);
+
+    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRatio(at, shift, IsUncertain);
 
     public override bool Explains(TestLikelihood likelihood) =>
-        likelihood.IsWithin(likelihood.Mean - Math.Log(Ratio), IsUncertain ? MistakeJudgement.OtherDeliveryUncertainty : 0);
+        likelihood.IsWithin(likelihood.Mean - shift, IsUncertain ? MistakeJudgement.OtherDeliveryUncertainty : 0);
 }
 
 /// <summary>A ratio somewhere in a range, equally probable on its logarithm.</summary>
@@ -36,7 +38,9 @@ internal sealed record RatioRange(double Low, double High, double Share = 1) : P
     public RatioRange((double Low, double High) range)
         : this(range.Low, range.High) { }
 
-    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRange(at, Math.Log(Low), Math.Log(High));
+    private readonly (double Low, double High) logs = (Math.Log(Low), Math.Log(High));
+
+    public override double LogLikelihood(TestLikelihood likelihood, int? at) => likelihood.WithRange(at, logs.Low, logs.High);
 }
 
 /// <summary>A ratio somewhere in a range, another one in each catch: what flows badly does not flow evenly.</summary>
@@ -46,10 +50,10 @@ internal sealed record RatioRange(double Low, double High, double Share = 1) : P
 /// <param name="Share">Share of the mistake's prior that this variant has.</param>
 internal sealed record UnevenRange(double Low, double High, double Scatter, double Share = 1) : Prediction(Share)
 {
+    private readonly (double Low, double High) logs = (Math.Log(Low), Math.Log(High));
+
     public override double LogLikelihood(TestLikelihood likelihood, int? at) =>
-        at is null
-            ? likelihood.WithUnevenRange(Math.Log(Low), Math.Log(High), Scatter)
-            : likelihood.WithRange(at, Math.Log(Low), Math.Log(High));
+        at is null ? likelihood.WithUnevenRange(logs.Low, logs.High, Scatter) : likelihood.WithRange(at, logs.Low, logs.High);
 }
 
 /// <summary>Any ratio: a Cauchy distribution on the logarithm, so wide that the ordinary change does not matter beside it.</summary>

@@ -14,7 +14,7 @@ internal sealed class TareNotTakenOff : Mistake
 
     protected override bool IsAlikeInAllCatches => false;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
         test.ContainerTare(at ?? 0) is null
             ? [new RatioRange(MistakeJudgement.Range.TareInside)]
             : [new CorrectedMass(i => test.Mass(i) - test.ContainerTare(i)!.Value)];
@@ -44,7 +44,7 @@ internal sealed class TareTakenOffTwice : Mistake
 
     protected override bool IsAlikeInAllCatches => false;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new CorrectedMass(i => test.Mass(i) + (test.ContainerTare(i) ?? 0))];
 
     public override FormattableString Fit(Prediction prediction) => $"taking the empty container off twice explains that";
@@ -64,17 +64,20 @@ internal sealed class TareOfAnotherContainer : Mistake
 
     protected override bool IsAlikeInAllCatches => false;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
+    public override Prediction[] Predictions(TestAtHand test, int? at)
     {
         if (test.Context.OtherContainers.Count == 0)
             return [Unknown(test, at ?? 0)];
         var others = Others(test, at).ToArray();
-        return others.Select(other => new CorrectedMass(
-            i => test.Gross(i) - test.AsMetered(i, other.Tare),
-            1,
-            1.0 / others.Length,
-            other.Name
-        ));
+        return
+        [
+            .. others.Select(other => new CorrectedMass(
+                i => test.Gross(i) - test.AsMetered(i, other.Tare),
+                1,
+                1.0 / others.Length,
+                other.Name
+            )),
+        ];
     }
 
     public override FormattableString Fit(Prediction prediction) =>

@@ -36,6 +36,7 @@ internal sealed class TestLikelihood
     private readonly double sumOfWeights;
     private BlurredStudentT? vagueLevel;
     private LevelOfOthers? others;
+    private WiderScatter? wider;
 
     public TestLikelihood(CatchReadings readings, double? reference, double ordinaryChange, double commonVariance)
     {
@@ -59,6 +60,7 @@ internal sealed class TestLikelihood
         (Mean, Scatter) = MeanAndScatter(observed, known, -1);
         var ofMean = level?.LogDensity(Mean) ?? 0;
         Ordinary = LogScatter(Scatter, known.Length - 1, heightOfAll) + ofMean;
+        LargestGainOfScatter = (priorDegreesOfFreedom + known.Length - 1) / 2 * Math.Log(1 + Scatter / priorDegreesOfFreedom);
         LargestGainOfLevel = (level?.LogDensity(0) ?? 0) - ofMean;
     }
 
@@ -89,7 +91,7 @@ internal sealed class TestLikelihood
     public double LargestGainOfLevel { get; }
 
     /// <summary>How much the scatter could gain at most if every catch were changed.</summary>
-    public double LargestGainOfScatter => (priorDegreesOfFreedom + known.Length - 1) / 2 * Math.Log(1 + Scatter / priorDegreesOfFreedom);
+    public double LargestGainOfScatter { get; }
 
     /// <summary>ln of one catch over the level of the others.</summary>
     public double AgainstOthers(int at) => observed[at] - MeanAndScatter(observed, known, at).Mean;
@@ -115,9 +117,11 @@ internal sealed class TestLikelihood
         var used = isUncertain && level is not null ? VagueLevel : level;
         if (at is not { } one)
             return LogScatter(Scatter, known.Length - 1, heightOfAll) + (used?.LogDensity(Mean - shift) ?? 0);
-        observed.CopyTo(corrected, 0);
-        corrected[one] -= shift;
-        return OfCorrected(0, used);
+        // Mean and scatter follow from those of the test as it is.
+        var weight = 1 / known[one];
+        var mean = Mean - shift * weight / sumOfWeights;
+        var change = shift * weight * (shift * (1 - weight / sumOfWeights) - 2 * (observed[one] - Mean));
+        return LogScatter(Math.Max(0, Scatter + change), known.Length - 1, heightOfAll) + (used?.LogDensity(mean) ?? 0);
     }
 
     /// <summary>So near what was expected that nothing is left to explain.</summary>
@@ -154,10 +158,10 @@ internal sealed class TestLikelihood
             if (!(mass > 0))
                 return double.NegativeInfinity;
             corrected[i] = Math.Log(mass / readings.Revolutions[i]) - logReference;
-            derivatives += Math.Log(slope * readings.Masses[i] / mass);
+            derivatives += observed[i] - corrected[i];
         }
 
-        return derivatives;
+        return derivatives + (at is null ? known.Length : 1) * Math.Log(slope);
     }
 
     private bool CanCorrectTurns(int? at, Func<int, double> trueTurns)
@@ -182,7 +186,7 @@ internal sealed class TestLikelihood
             return double.NegativeInfinity;
         if (known.Length == 1)
             return WithRange(null, low, high);
-        var (mean, density) = WithAddedScatter(addedScatter);
+        var (_, mean, density) = WithAddedScatter(addedScatter);
         return density + level.LogProbabilityBetween(mean - high, mean - low) - Math.Log(high - low);
     }
 
@@ -190,13 +194,18 @@ internal sealed class TestLikelihood
     public double GainOfAddedScatter(double addedScatter) =>
         WithAddedScatter(addedScatter).LogDensity - LogScatter(Scatter, known.Length - 1, heightOfAll);
 
-    private (double Mean, double LogDensity) WithAddedScatter(double addedScatter)
+    // Kept, because every mistake that adds as much asks for it.
+    private WiderScatter WithAddedScatter(double added)
     {
-        Span<double> wider = known.Length <= 64 ? stackalloc double[known.Length] : new double[known.Length];
-        for (var i = 0; i < wider.Length; i++)
-            wider[i] = known[i] + addedScatter * addedScatter;
-        var (mean, scatter) = MeanAndScatter(observed, wider, -1);
-        return (mean, LogScatter(scatter, wider.Length - 1, LogScatterHeight(wider, -1)));
+        if (wider is { } before && before.Added == added)
+            return before;
+        Span<double> variances = known.Length <= 64 ? stackalloc double[known.Length] : new double[known.Length];
+        for (var i = 0; i < variances.Length; i++)
+            variances[i] = known[i] + added * added;
+        var (mean, scatter) = MeanAndScatter(observed, variances, -1);
+        var found = new WiderScatter(added, mean, LogScatter(scatter, variances.Length - 1, LogScatterHeight(variances, -1)));
+        wider = found;
+        return found;
     }
 
     public double WithRange(int? at, double low, double high)
@@ -274,8 +283,9 @@ internal sealed class TestLikelihood
         {
             if (i == leftOut)
                 continue;
-            weights += 1 / variances[i];
-            sum += values[i] / variances[i];
+            var weight = 1 / variances[i];
+            weights += weight;
+            sum += values[i] * weight;
         }
 
         var mean = sum / weights;
@@ -311,4 +321,10 @@ internal sealed class TestLikelihood
     /// <param name="DegreesOfFreedom">Its degrees of freedom.</param>
     /// <param name="LogDensity">Natural logarithm of their own density.</param>
     private readonly record struct LevelOfOthers(int At, double Mean, double Spread, double DegreesOfFreedom, double LogDensity);
+
+    /// <summary>The test as it is explained by a mistake that adds to its scatter.</summary>
+    /// <param name="Added">Standard deviation on ln that it adds.</param>
+    /// <param name="Mean">ln of the whole test over what was expected.</param>
+    /// <param name="LogDensity">Natural logarithm of the density of the scatter.</param>
+    private readonly record struct WiderScatter(double Added, double Mean, double LogDensity);
 }

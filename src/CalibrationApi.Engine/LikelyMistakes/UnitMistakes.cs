@@ -6,6 +6,8 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>The scale showed pounds and the numbers were entered as kilograms.</summary>
 internal sealed class PoundsAsKilograms : Mistake
 {
+    private static readonly Prediction[] Always = [new FixedRatio(1 / KilogramsPerPound)];
+
     private const double KilogramsPerPound = 0.45359237;
 
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
@@ -14,7 +16,7 @@ internal sealed class PoundsAsKilograms : Mistake
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Unit;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new FixedRatio(1 / KilogramsPerPound)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"pounds entered as kilograms give 2.2 times";
 
@@ -34,6 +36,8 @@ internal sealed class PoundsAsKilograms : Mistake
 /// <summary>The scale showed kilograms and the numbers were entered as pounds.</summary>
 internal sealed class KilogramsAsPounds : Mistake
 {
+    private static readonly Prediction[] Always = [new FixedRatio(KilogramsPerPound)];
+
     private const double KilogramsPerPound = 0.45359237;
 
     public override double RepeatChance => MistakeJudgement.Repeat.Habit;
@@ -42,7 +46,7 @@ internal sealed class KilogramsAsPounds : Mistake
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Unit;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new FixedRatio(KilogramsPerPound)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"kilograms entered as pounds give 0.45 times";
 
@@ -62,7 +66,7 @@ internal sealed class ValueInAnotherUnit : Mistake
     protected override double WholeTestShare => 1;
 
     // What was predicted for a lot may have been made from the value in the other unit, or may stand on its own.
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at)
+    public override Prediction[] Predictions(TestAtHand test, int? at)
     {
         var ratio = test.Context.ReferenceInPounds is true ? 1 / KilogramsPerPound : KilogramsPerPound;
         return test.Test.Predicted is null

@@ -5,13 +5,15 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <summary>Product of an earlier catch, or of another product, was still in the container when a catch was weighed.</summary>
 internal sealed class ResidueInContainer : Mistake
 {
+    private static readonly Prediction[] Always = [new RatioRange(MistakeJudgement.Range.Residue)];
+
     protected override MistakeCode Code => MistakeCodes.ResidueInContainer;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Residue;
 
     protected override bool IsAlikeInAllCatches => false;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.Residue)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"product that was left in the container explains that";
 
@@ -23,11 +25,13 @@ internal sealed class ResidueInContainer : Mistake
 /// <summary>Wind, a hand, a rope or the frame carried part of the container while it was weighed.</summary>
 internal sealed class WindOrHand : Mistake
 {
+    private static readonly Prediction[] Always = [new RatioRange(MistakeJudgement.Range.WindOrHand)];
+
     protected override MistakeCode Code => MistakeCodes.WindOrHand;
 
     protected override double WholeTestShare => MistakeJudgement.WholeTest.WindOrHand;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) => [new RatioRange(MistakeJudgement.Range.WindOrHand)];
+    public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
     public override FormattableString Fit(Prediction prediction) => $"wind or a hand that carried part of the container explains that";
 
@@ -50,7 +54,7 @@ internal sealed class OuncesAsDecimals : Mistake
 
     protected override bool IsAlikeInAllCatches => false;
 
-    public override IEnumerable<Prediction> Predictions(TestAtHand test, int? at) =>
+    public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new CorrectedMass(i => test.AsMetered(i, Meant(test.OnTheScale(i))!.Value - Meant(test.TareOnTheScale(i))!.Value))];
 
     public override FormattableString Fit(Prediction prediction) => $"ounces typed as decimals of a pound explain that";

@@ -42,14 +42,20 @@ public sealed record RepeatabilityPrior(double Relative, double DegreesOfFreedom
     /// </remarks>
     public static RepeatabilityPrior Default(ProductMaterial? material, double catchKilograms, double revolutions)
     {
-        var (flow, words) =
-            material == ProductMaterial.Dusty ? (DustyFlowPart, "a dusty or caking product") : (FlowPart, "a free-flowing product");
-        var (turns, mass) = (RevolutionPart / revolutions, KilogramPart / catchKilograms);
+        var words = material == ProductMaterial.Dusty ? "a dusty or caking product" : "a free-flowing product";
         return new(
-            Math.Min(Most, Math.Sqrt(flow * flow + turns * turns + mass * mass)),
+            DefaultRelative(material, catchKilograms, revolutions),
             DefaultDegreesOfFreedom,
             $"default for {words} in catches of this size; judgement, 4 degrees of freedom"
         );
+    }
+
+    /// <summary>The standard deviation of <see cref="Default"/> alone.</summary>
+    internal static double DefaultRelative(ProductMaterial? material, double catchKilograms, double revolutions)
+    {
+        var flow = material == ProductMaterial.Dusty ? DustyFlowPart : FlowPart;
+        var (turns, mass) = (RevolutionPart / revolutions, KilogramPart / catchKilograms);
+        return Math.Min(Most, Math.Sqrt(flow * flow + turns * turns + mass * mass));
     }
 
     /// <summary>The default with what the caller stated put in its place.</summary>

@@ -38,7 +38,8 @@ internal sealed class ObservedRatios
     public double DegreesOfFreedom { get; }
 
     /// <inheritdoc cref="PooledRatio.Pool"/>
-    public PooledRatio Pool(int leftOut = -1) => PooledRatio.Pool(Values, Variances, Believed, DegreesOfFreedom, leftOut);
+    public PooledRatio Pool(int leftOut = -1, double? near = null) =>
+        PooledRatio.Pool(Values, Variances, Believed, DegreesOfFreedom, leftOut, near);
 
     /// <summary>How far the ratios lie apart, before anything was learned of their scatter.</summary>
     /// <returns>

@@ -37,6 +37,7 @@ public readonly record struct PooledRatio(
     /// <param name="believed">Variance believed of the scatter of each s0_i^2, relative, above 0.</param>
     /// <param name="priorDegreesOfFreedom">Degrees of freedom of that belief nu0, one for all: they share one factor.</param>
     /// <param name="leftOut">Index of an observation to leave out; negative for none.</param>
+    /// <param name="near">A scatter near the one that is sought, such as that of all observations; null where none is known.</param>
     /// <remarks>
     /// <para>Formula: tau_i^2 = phi s0_i^2 with phi the positive root of sum((k_i/k - 1)^2 / (phi s0_i^2 + v_i)) + nu0 / phi = nu0 + c - 1,
     /// with w_i = 1 / (tau_i^2 + v_i) and k = sum(w k_i) / sum(w). One observation gives phi = 1; v = 0 and equal s0 give the usual pooling
@@ -54,14 +55,15 @@ public readonly record struct PooledRatio(
         ReadOnlySpan<double> variances,
         ReadOnlySpan<double> believed,
         double priorDegreesOfFreedom,
-        int leftOut = -1
+        int leftOut = -1,
+        double? near = null
     )
     {
         var count = values.Length - (leftOut >= 0 ? 1 : 0);
         if (count < 1 || values.Length != variances.Length || values.Length != believed.Length)
             throw new ArgumentException("At least one observed ratio with its variances is needed.", nameof(values));
         var degreesOfFreedom = priorDegreesOfFreedom + count - 1;
-        var scatter = count == 1 ? 1 : Root(values, variances, believed, priorDegreesOfFreedom, degreesOfFreedom, leftOut);
+        var scatter = count == 1 ? 1 : Root(values, variances, believed, priorDegreesOfFreedom, degreesOfFreedom, leftOut, near);
 
         double sumOfWeights = 0,
             share = 0,
@@ -89,7 +91,8 @@ public readonly record struct PooledRatio(
         );
     }
 
-    // The root with all v_i = 0 lies near or above the true one; Newton on ln phi comes down to it. Observations known
+    // The root with all v_i = 0 lies near or above the true one. Where known parts are small the sum is nearly a constant over phi, so that
+    // Newton steps on the logarithms of both hardly miss. Observations known
     // unequally well that disagree can bend the sum so much that a step overshoots; so the root is kept between two
     // bounds, and the interval is halved where a step would leave them.
     private static double Root(
@@ -98,10 +101,11 @@ public readonly record struct PooledRatio(
         ReadOnlySpan<double> believed,
         double priorDegreesOfFreedom,
         double degreesOfFreedom,
-        int leftOut
+        int leftOut,
+        double? near
     )
     {
-        var scatter = (priorDegreesOfFreedom + SumOfSquares(values, believed, leftOut)) / degreesOfFreedom;
+        var scatter = near ?? (priorDegreesOfFreedom + SumOfSquares(values, believed, leftOut)) / degreesOfFreedom;
         var (lower, upper) = (0.0, double.PositiveInfinity);
         // Divisions are what this costs, so each weight is kept.
         Span<double> each = values.Length <= MostOnStack ? stackalloc double[values.Length] : new double[values.Length];
@@ -139,7 +143,7 @@ public readonly record struct PooledRatio(
             // The last part of the slope is there because the mean moves with the weights.
             sum += squares;
             slope += 2 * squares * skew / weights;
-            var change = slope < 0 ? (degreesOfFreedom - sum) / slope : double.NaN;
+            var change = slope < 0 ? sum * Math.Log(degreesOfFreedom / sum) / slope : double.NaN;
             // Each step squares the error, so that the one after this would change nothing.
             if (Math.Abs(change) < 1e-8)
                 return scatter * Math.Exp(change);

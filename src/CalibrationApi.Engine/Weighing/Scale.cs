@@ -43,21 +43,21 @@ public sealed record Scale
     /// <para>Range: loads above 0, at most the capacity. A zero offset cancels between gross and tare.</para>
     /// <para>Source: OIML R 76-1:2006, 3.5.1 and 3.5.2 (SOURCES.md, key OIML-R76); 0.5 % is judgement.</para>
     /// </remarks>
-    public (Mass Limit, string Origin) LimitAt(Mass net)
+    public (Mass Limit, string Origin) LimitAt(Mass net) => (MassLimitAt(net), OriginOfLimit);
+
+    private string OriginOfLimit =>
+        StatedAccuracy is not null ? "stated accuracy of the scale"
+        : AccuracyClass is { } accuracyClass ? $"OIML R 76, class {accuracyClass}, in service"
+        : "scale without class, stated accuracy or check: the larger of one division and 0.5 % of the load; judgement";
+
+    private Mass MassLimitAt(Mass net)
     {
         if (StatedAccuracy is { } stated)
-            return (stated, "stated accuracy of the scale");
-        if (AccuracyClass is { } accuracyClass)
-        {
-            var interval = (VerificationInterval ?? Division).Kilograms;
-            var limit = OimlR76.LimitInService(accuracyClass, net.Kilograms / interval) * interval;
-            return (new Mass(limit), $"OIML R 76, class {accuracyClass}, in service");
-        }
-
-        return (
-            new Mass(Math.Max(Division.Kilograms, UnverifiedShareOfLoad * net.Kilograms)),
-            "scale without class, stated accuracy or check: the larger of one division and 0.5 % of the load; judgement"
-        );
+            return stated;
+        if (AccuracyClass is not { } accuracyClass)
+            return new Mass(Math.Max(Division.Kilograms, UnverifiedShareOfLoad * net.Kilograms));
+        var interval = (VerificationInterval ?? Division).Kilograms;
+        return new Mass(OimlR76.LimitInService(accuracyClass, net.Kilograms / interval) * interval);
     }
 
     /// <summary>Standard uncertainty of the span at a net load, relative.</summary>
@@ -69,7 +69,7 @@ public sealed record Scale
     /// <para>Source: JCGM 100:2008, 4.3.7 (SOURCES.md, key GUM).</para>
     /// </remarks>
     public double RelativeSpanUncertainty(Mass net) =>
-        KnownError is { } error ? error.StandardUncertainty : LimitAt(net).Limit.Kilograms / (Math.Sqrt(3) * net.Kilograms);
+        KnownError is { } error ? error.StandardUncertainty : MassLimitAt(net).Kilograms / (Math.Sqrt(3) * net.Kilograms);
 
     /// <summary>Random standard uncertainty of one net mass from the display and from a swinging load, kg.</summary>
     /// <param name="tare">How the empty container was taken into account.</param>

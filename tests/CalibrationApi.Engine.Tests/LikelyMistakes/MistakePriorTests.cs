@@ -17,7 +17,7 @@ public sealed class MistakePriorTests
         )
         {
             var hand = new TestAtHand(test, CatchReadings.From(test));
-            Assert.Equal(MistakeJudgement.PriorOfAnyMistake, MistakePriors.Of(hand).Sum(each => each.Prior), 1e-15);
+            Assert.Equal(MistakeJudgement.PriorOfAnyMistake, new MistakePriors(hand).Hypotheses().Sum(each => each.Prior), 1e-15);
         }
     }
 
@@ -41,7 +41,7 @@ public sealed class MistakePriorTests
             foreach (var context in (MistakeContext[])[Suspected.Metric, odd])
             {
                 var hand = new TestAtHand(test with { Context = context }, CatchReadings.From(test));
-                Assert.InRange(MistakePriors.Of(hand).Max(each => each.Prior), 0, MistakeJudgement.PriorOfAnyMistake / 2);
+                Assert.InRange(new MistakePriors(hand).Hypotheses().Max(each => each.Prior), 0, MistakeJudgement.PriorOfAnyMistake / 2);
             }
         }
     }

@@ -49,14 +49,17 @@ internal static class Suspected
             0.0005
         );
         var hand = new TestAtHand(test, readings);
-        return MistakeSearch.Posteriors(hand, likelihood, MistakePriors.Of(hand));
+        return MistakeSearch.Posteriors(hand, likelihood, new MistakePriors(hand));
     }
 
     /// <summary>Prior probability of a mistake at one place; 0 where it cannot have happened.</summary>
     public static double Prior(this CatchTestQuestion test, MistakeCode code, int? at = null)
     {
         var hand = new TestAtHand(test, CatchReadings.From(test));
-        return MistakePriors.Of(hand).Where(each => each.Mistake.CodeFor(hand) == code && each.At == at).Sum(each => each.Prior);
+        return new MistakePriors(hand)
+            .Hypotheses()
+            .Where(each => each.Mistake.CodeFor(hand) == code && each.At == at)
+            .Sum(each => each.Prior);
     }
 
     public static OtherDelivery Other(string name, double ratio) => new(name, new MassPerRevolution(ratio * InForce));

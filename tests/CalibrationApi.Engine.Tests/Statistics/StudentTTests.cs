@@ -88,6 +88,28 @@ public sealed class StudentTTests
         NearlyEqual.Assert(probability, StudentT.Cdf(t, nu), 1e-10);
     }
 
+    // The library's distribution goes through the incomplete beta function everywhere.
+    [Fact]
+    public void Cdf_WholeDegreesOfFreedom_IsTheLibrarys()
+    {
+        for (var nu = 1; nu <= 210; nu++)
+        {
+            for (var t = -40.0; t < 0; t += 0.37)
+                NearlyEqual.Assert(MathNet.Numerics.Distributions.StudentT.CDF(0, 1, nu, t), StudentT.Cdf(t, nu), 1e-11);
+        }
+    }
+
+    [Theory]
+    [InlineData(4)]
+    [InlineData(9)]
+    [InlineData(199)]
+    public void Cdf_WhereTheSumEnds_HasNoStep(int nu)
+    {
+        var end = StudentT.Quantile(1e-3, nu);
+        NearlyEqual.Assert(StudentT.Cdf(end * (1 + 1e-13), nu), StudentT.Cdf(end * (1 - 1e-13), nu), 1e-11);
+        NearlyEqual.Assert(StudentT.Cdf(-0.7, nu * (1 + 1e-15)), StudentT.Cdf(-0.7, nu), 1e-12);
+    }
+
     [Fact]
     public void Quantile_InfiniteDegreesOfFreedom_IsNormal() =>
         Assert.Equal(1.959963984540054, StudentT.Quantile(0.975, double.PositiveInfinity), 1e-14);
