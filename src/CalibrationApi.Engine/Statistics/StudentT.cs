@@ -11,11 +11,12 @@ namespace CalibrationApi.Engine.Statistics;
 /// first neglected term is below 1e-15 there. Few whole degrees of freedom, which is what tests have, need no beta function outside the
 /// tails: there the probability is a short sum.</para>
 /// <para>Formula: P(T &lt;= t) = I(nu / (nu + t^2); nu / 2, 1/2) / 2 for t &lt; 0, the regularised incomplete beta function; the quantile
-/// is its inverse, the coverage factor of p the quantile of (1 + p) / 2. For whole nu up to 200, P(|T| &lt;= t) is a sum of nu / 2 powers
-/// of nu / (nu + t^2).</para>
+/// is its inverse, the coverage factor of p the quantile of (1 + p) / 2. For whole nu up to 200, P(|T| &lt;= t) is a sum of nu / 2 powers of
+/// nu / (nu + t^2).</para>
 /// <para>Range: nu from 1 to infinity, which is the normal distribution; probabilities strictly between 0 and 1; any t, infinite ones
 /// too.</para>
-/// <para>Source: Abramowitz &amp; Stegun 26.7.3 to 26.7.5 and 26.7.8 (SOURCES.md, key AS-1964); the incomplete beta function is the library's.</para>
+/// <para>Source: Abramowitz &amp; Stegun 26.7.3 to 26.7.5 and 26.7.8 (SOURCES.md, key AS-1964); the incomplete beta function is the
+/// library's.</para>
 /// <para>Accuracy: quantiles agree with published tables to every printed digit (but for 235.80 in the GUM, table G.2, where 235.784 is
 /// exact) and with an arbitrary-precision library within 2e-11 (StudentTReferenceTests), and satisfy Cdf(Quantile(p)) = p within 5e-13, in
 /// tails down to 1e-300 within 1e-10 of p (StudentTTests).</para>
