@@ -55,6 +55,7 @@ public sealed class KnownWordsTests
     [Theory]
     [InlineData("/v1/calculations/catch-test", "settings-at-odds")]
     [InlineData("/v1/catch-tests", "settings-at-odds")]
+    [InlineData("/v1/catch-tests/{id}/recomputations", "settings-at-odds")]
     [InlineData("/v1/adoptions", "typed-decimal-slip")]
     [InlineData("/v1/calculations/stand-risk", null)]
     public void Refusals_OfAnOperation_StandAtItsStatus422(string path, string? code)

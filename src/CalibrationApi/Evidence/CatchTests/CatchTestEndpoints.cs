@@ -32,6 +32,7 @@ internal static class CatchTestEndpoints
             .WithName("recomputeCatchTest")
             .WithTags(Tag)
             .Needs(Scope.Read)
+            .WithMetadata(new RefusedWith(CatchTestCodes.Refusals))
             .WithMetadata(Declared.ComputingFromRecord);
     }
 }
