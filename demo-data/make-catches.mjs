@@ -11,10 +11,10 @@ const [products, scales, [machine]] = [named("/v1/products"), named("/v1/scales"
 const kilograms = quantity => quantity && (quantity.unit.startsWith("g") ? quantity.value / 1000 : quantity.value);
 const grams = quantity => (quantity.unit === "g" ? quantity.value : quantity.value * 1000);
 
-// What was typed in last for this meter and product; one of the meters takes a mass for ten revolutions.
+// What was typed in last for this meter and product; one of the meters takes a mass for several revolutions.
 function valueInForce(test) {
   const last = of("/v1/adoptions").filter(one => one.meter === test.meter && one.product === test.product && one.occurredAt < test.occurredAt).at(-1);
-  return last && (last.typedIn.unit === "kg" ? last.typedIn.value / 10 : kilograms(last.typedIn));
+  return last && (last.typedIn.unit === "kg" ? last.typedIn.value / meterOf(test).controllerEntry.revolutions : kilograms(last.typedIn));
 }
 
 // What holds for the whole test stands in the row of its first catch.
@@ -30,6 +30,7 @@ const ofTest = {
   "controllerEntry.form": test => meterOf(test).controllerEntry.form,
   "controllerEntry.unit": test => meterOf(test).controllerEntry.unit,
   "controllerEntry.decimals": test => meterOf(test).controllerEntry.decimals,
+  "controllerEntry.revolutions": test => meterOf(test).controllerEntry.revolutions,
   "pulsesPerRevolution [pulses/rev]": test => meterOf(test).pulsesPerRevolution?.value,
 };
 const ofCatch = {

@@ -100,7 +100,7 @@ public sealed class AdministrationTests(Season season) : IClassFixture<Season>
     public async Task Workspace_CreatedAndGivenAKey_IsOpenToThatKeyAlone()
     {
         using var operating = season.Connect();
-        var workspace = await operating.Workspaces.CreateAsync(new() { Name = "Fallow Hill farm" });
+        var workspace = await operating.Workspaces.CreateAsync(new() { Name = "Ottermere farm" });
 
         var first = await operating.Workspaces.CreateKeyAsync(
             workspace.Id,

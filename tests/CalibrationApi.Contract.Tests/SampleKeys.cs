@@ -29,7 +29,7 @@ internal static class SampleKeys
     public static void Insert(CalibrationDatabase database, DateTimeOffset now)
     {
         using var connection = database.Open();
-        WorkspaceStore.Insert(connection, Workspace, new WorkspaceRecord(Workspace, 1, "Fallow Hill", false, "", now, now));
+        WorkspaceStore.Insert(connection, Workspace, new WorkspaceRecord(Workspace, 1, "Ottermere", false, "", now, now));
         KeyStore.Insert(connection, "local", Key(Own, "office", Asking.Key, now, [.. Scope.All]));
         foreach (
             var (key, name) in new[]

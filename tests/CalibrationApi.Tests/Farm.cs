@@ -37,7 +37,7 @@ internal sealed class Farm
                 },
                 { "position": "rear", "coveredWidth": { "value": 9, "unit": "m" }, "elements": [ { "name": "small seed" } ] }
               ],
-              "restorePoints": [ { "name": "fan drive" } ]
+              "restorePoints": [ { "name": "side cover" } ]
             }
             """
         );

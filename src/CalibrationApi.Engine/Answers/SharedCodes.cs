@@ -36,8 +36,7 @@ public static class SharedCodes
         );
 
     /// <summary>A catch is small for its purpose.</summary>
-    public static NoteOrWarningCode SmallCatch { get; } =
-        new("small-catch", "Turn the meter longer for each catch. For small seed, state the material small-seed.");
+    public static WarningCode SmallCatch { get; } = new("small-catch", "Turn the meter longer for each catch.");
 
     /// <summary>A catch covers few divisions of the scale.</summary>
     public static NoteCode CoarseScale { get; } = new("coarse-scale", "Weigh on a scale with a smaller division, or make larger catches.");

@@ -187,8 +187,8 @@ public static class CatchPlanEvaluation
         if (plan.Meters.Any(meter => meter.Material != ProductMaterial.SmallSeed))
             yield return new(
                 "leastCatch",
-                new Mass(CatchSize.LeastBulkCatch),
-                "common practice for a bulk product, 15 lb; no published source"
+                CatchSize.Least(plan.Scale.Division, plan.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision),
+                CatchSize.Origin
             );
     }
 }

@@ -132,7 +132,7 @@ public sealed record PlannedMeter
 }
 
 /// <summary>Something the test disturbs and that has to be put back, in the owner's words.</summary>
-/// <param name="Name">What it is, for example the fan drive.</param>
+/// <param name="Name">What it is, for example a cover or a hose.</param>
 /// <param name="ToOpen">What is done to it before the catch.</param>
 /// <param name="ToRestore">How it is put back.</param>
 public sealed record DisturbedPoint(string Name, string? ToOpen, string? ToRestore);

@@ -64,17 +64,14 @@ internal sealed class MeterPlanning
             .MinBy(bound => bound.Mass.Kilograms)!;
 
     /// <summary>
-    /// The catch from which start and stop hardly matter and a bulk product has its usual least mass, as far as container, scale and
-    /// lifting allow, kg.
+    /// The catch from which start and stop hardly matter and the rounding of the scale with a bulk product neither, as far as container,
+    /// scale and lifting allow, kg.
     /// </summary>
     public double WorthwhileMass =>
         Math.Min(
             LargestMass,
             DeliveredPerRevolution
-                * Math.Max(
-                    CatchSize.UsualRevolutions,
-                    IsSmallSeed ? 0 : Math.Ceiling(CatchSize.LeastBulkCatch / DeliveredPerRevolution - 1e-9)
-                )
+                * Math.Max(CatchSize.UsualRevolutions, IsSmallSeed ? 0 : Math.Ceiling(LeastCatch.Kilograms / DeliveredPerRevolution - 1e-9))
         );
 
     public Container? Container { get; }
@@ -103,7 +100,9 @@ internal sealed class MeterPlanning
     public bool IsSmallSeed { get; }
 
     private bool TooSlowForBulk =>
-        Threshold.IsBelow(Bounds.Single(bound => bound.Kind == CatchBoundKind.LongestRun).Mass.Kilograms, CatchSize.LeastBulkCatch);
+        Threshold.IsBelow(Bounds.Single(bound => bound.Kind == CatchBoundKind.LongestRun).Mass.Kilograms, LeastCatch.Kilograms);
+
+    private Mass LeastCatch => CatchSize.Least(plan.Scale.Division, Wanted);
 
     private double Coverage => plan.CoverageProbability ?? CatchTestLimits.DefaultCoverage;
 
@@ -186,16 +185,17 @@ internal sealed class MeterPlanning
             };
         var division = plan.Scale.Division;
         var divisions = Mass / division.Kilograms;
-        if (Threshold.IsBelow(divisions, CatchSize.FineDivisions))
-            yield return Finding.Note(
-                SharedCodes.CoarseScale,
-                $"{meter.Name}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better.",
-                meter.Name
-            );
-        if (!IsSmallSeed && Threshold.IsBelow(LimitedBy.Mass.Kilograms, CatchSize.LeastBulkCatch))
+        var wantedDivisions = LeastCatch.Kilograms / division.Kilograms;
+        if (!IsSmallSeed && Threshold.IsBelow(LimitedBy.Mass.Kilograms, LeastCatch.Kilograms))
             yield return Finding.Warning(
                 CatchPlanCodes.BoundsCross,
-                $"{meter.Name}: at least {new Mass(CatchSize.LeastBulkCatch)} are common practice for a bulk product, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. {Remedy(CatchSize.LeastBulkCatch)}",
+                $"{meter.Name}: at least {LeastCatch} are wanted, {wantedDivisions:F0} divisions of {division}, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. Use a finer scale. Otherwise: {Remedy(LeastCatch.Kilograms)}",
+                meter.Name
+            );
+        else if (Threshold.IsBelow(Mass, LeastCatch.Kilograms))
+            yield return Finding.Note(
+                SharedCodes.CoarseScale,
+                $"{meter.Name}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {wantedDivisions:F0} or more are better.",
                 meter.Name
             );
         if (IsTooShort)

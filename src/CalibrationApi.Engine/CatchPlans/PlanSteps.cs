@@ -95,7 +95,9 @@ internal static class PlanSteps
             new(
                 CheckReady,
                 restored,
-                $"Before seeding, check that everything the test disturbed is put back: material path, covers and guards, drives and their isolators, fan drive, controller mode."
+                points.Count == 0
+                    ? (FormattableString)$"Before seeding, check that the machine is as it was before the test."
+                    : $"Before seeding, check that each of these is as it was before the test: {string.Join("; ", points.Select(point => point.Name))}."
             )
         );
         return steps;

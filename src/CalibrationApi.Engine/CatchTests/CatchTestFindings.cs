@@ -3,7 +3,6 @@ using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.ControllerEntries;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.ReferenceValues;
-using CalibrationApi.Engine.Repeatability;
 using CalibrationApi.Engine.Weighing;
 
 namespace CalibrationApi.Engine.CatchTests;
@@ -166,7 +165,6 @@ internal static class CatchTestFindings
     {
         var smallest = readings.Masses.Min();
         var fewest = readings.Revolutions.Min();
-        var leastCatch = new Mass(CatchSize.LeastBulkCatch);
         if (Threshold.IsBelow(fewest, CatchSize.UsualRevolutions))
             findings.Add(
                 Finding.Warning(
@@ -174,22 +172,16 @@ internal static class CatchTestFindings
                     $"A catch of {new Revolutions(fewest)} is short: from {new Revolutions(CatchSize.UsualRevolutions)} on, start and stop of the meter hardly matter."
                 )
             );
-        else if (Threshold.IsBelow(smallest, CatchSize.LeastBulkCatch) && test.Material != ProductMaterial.SmallSeed)
-            findings.Add(
-                Finding.Note(
-                    SharedCodes.SmallCatch,
-                    $"The smallest catch is {new Mass(smallest)}, under the {leastCatch} that are common practice for a bulk product. For small seed, turns and scale divisions decide: state the material small-seed."
-                )
-            );
 
         var division = test.Scale.Division;
         var smallestWeighed = smallest / (test.CaughtPoints?.Scale ?? 1);
         var divisions = smallestWeighed / division.Kilograms;
-        if (Threshold.IsBelow(divisions, CatchSize.FineDivisions))
+        var least = CatchSize.Least(division, test.Limits.WantedPrecision ?? CatchTestLimits.DefaultWantedPrecision);
+        if (Threshold.IsBelow(smallestWeighed, least.Kilograms))
             findings.Add(
                 Finding.Note(
                     SharedCodes.CoarseScale,
-                    $"The smallest catch covers only {divisions:F0} divisions of {division}; {CatchSize.FineDivisions:F0} or more are better."
+                    $"The smallest catch covers only {divisions:F0} divisions of {division}; {least.Kilograms / division.Kilograms:F0} or more are better, a catch of {least}."
                 )
             );
         if (test.Scale is { AccuracyClass: { } accuracyClass, StatedAccuracy: null, KnownError: null } scale)

@@ -27,7 +27,7 @@ public static class CatchTestDefaults
     public static DefaultValue SecondTestChange { get; } =
         new(
             new Ratio(CatchTestLimits.SecondTestTolerances * CatchTestLimits.DefaultTolerance),
-            "twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source"
+            "twice the tolerance, by default twice the published 5 %: less can be one tolerance each of the old value and the new; judgement"
         );
 
     /// <summary>Default of <see cref="CatchTestLimits.DayToDay"/>.</summary>

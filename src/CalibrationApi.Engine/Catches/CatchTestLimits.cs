@@ -12,8 +12,8 @@ public sealed record CatchTestLimits
     public const double DefaultWantedPrecision = 0.03;
 
     /// <summary>
-    /// Change that asks for a second test, in tolerances: 10 % with the default one. Common practice asks at 10 to 15 %; no published
-    /// source.
+    /// Change that asks for a second test, in tolerances: 10 % with the default one, twice the published limit. Less than two tolerances
+    /// can be one each for the old value and the new; judgement.
     /// </summary>
     public const double SecondTestTolerances = 2;
 

@@ -8,8 +8,8 @@ public enum ControllerForm
     /// <summary>Mass per revolution.</summary>
     MassPerRevolution,
 
-    /// <summary>Mass per ten revolutions.</summary>
-    MassPerTenRevolutions,
+    /// <summary>Mass per a stated number of revolutions.</summary>
+    MassPerRevolutions,
 
     /// <summary>Mass per sensor pulse.</summary>
     MassPerPulse,
@@ -23,9 +23,9 @@ public enum ControllerForm
 
 /// <summary>How a controller takes the value: its form, unit and number of decimals.</summary>
 /// <remarks>
-/// <para>Formula: number = k f in the unit of the controller, k in kg/rev: f = 1, 10, 1 / pulses, 1 / density or revolutions per second, by
-/// form.</para>
-/// <para>Range: values, pulses, densities and speeds above 0; 0 to 9 decimals.</para>
+/// <para>Formula: number = k f in the unit of the controller, k in kg/rev: f = 1, revolutions, 1 / pulses, 1 / density or revolutions per second,
+/// by form.</para>
+/// <para>Range: values, pulses, densities and speeds above 0; 1 to 1000 revolutions; 0 to 9 decimals.</para>
 /// <para>Source: common practice, no published source.</para>
 /// <para>Accuracy: numbers exactly, what they give back within 1e-12, their errors within 1e-9 (ControllerEntryTests).</para>
 /// </remarks>
@@ -33,6 +33,9 @@ public sealed record ControllerEntry
 {
     /// <summary>Most decimals a controller is believed to take.</summary>
     public const int MostDecimals = 9;
+
+    /// <summary>Most revolutions that one number is believed to stand for.</summary>
+    public const int MostRevolutions = 1000;
 
     private ControllerEntry(ControllerForm form, Unit unit, int decimals, double perRevolution)
     {
@@ -55,6 +58,9 @@ public sealed record ControllerEntry
     /// <summary>Decimals the controller takes, 0 to <see cref="MostDecimals"/>.</summary>
     public int Decimals { get; }
 
+    /// <summary>The revolutions that one number stands for; null for every form but <see cref="ControllerForm.MassPerRevolutions"/>.</summary>
+    public int? Revolutions { get; private init; }
+
     // The canonical number typed in is the mass per revolution times this.
     private double PerRevolution { get; }
 
@@ -63,7 +69,7 @@ public sealed record ControllerEntry
         form switch
         {
             ControllerForm.MassPerRevolution => Dimension.MassPerRevolution,
-            ControllerForm.MassPerTenRevolutions or ControllerForm.MassPerPulse => Dimension.Mass,
+            ControllerForm.MassPerRevolutions or ControllerForm.MassPerPulse => Dimension.Mass,
             ControllerForm.VolumePerRevolution => Dimension.Volume,
             ControllerForm.MassPerTime => Dimension.MassPerTime,
             _ => throw new ArgumentOutOfRangeException(nameof(form)),
@@ -72,9 +78,16 @@ public sealed record ControllerEntry
     /// <summary>Mass per revolution.</summary>
     public static ControllerEntry PerRevolutionOf(Unit unit, int decimals) => new(ControllerForm.MassPerRevolution, unit, decimals, 1);
 
-    /// <summary>Mass per ten revolutions.</summary>
-    public static ControllerEntry PerTenRevolutions(Unit unit, int decimals) =>
-        new(ControllerForm.MassPerTenRevolutions, unit, decimals, 10);
+    /// <summary>Mass per a stated number of revolutions.</summary>
+    /// <param name="unit">A unit of mass.</param>
+    /// <param name="decimals">Decimals the controller takes.</param>
+    /// <param name="revolutions">The revolutions that one number stands for, 1 to <see cref="MostRevolutions"/>.</param>
+    public static ControllerEntry PerRevolutionsOf(Unit unit, int decimals, int revolutions)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(revolutions, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(revolutions, MostRevolutions);
+        return new(ControllerForm.MassPerRevolutions, unit, decimals, revolutions) { Revolutions = revolutions };
+    }
 
     /// <summary>Mass per sensor pulse.</summary>
     /// <param name="unit">A unit of mass.</param>
@@ -98,6 +111,7 @@ public sealed record ControllerEntry
     /// <param name="form">The form.</param>
     /// <param name="unit">The unit of the number typed in.</param>
     /// <param name="decimals">Decimals the controller takes.</param>
+    /// <param name="revolutions">Revolutions that one number stands for; for a mass per revolutions.</param>
     /// <param name="pulses">Pulses of the sensor in one revolution, above 0; for a mass per pulse.</param>
     /// <param name="density">The density that the controller was told, above 0; for a volume per revolution.</param>
     /// <param name="speed">The meter speed at which the value applies, above 0; for a mass per time.</param>
@@ -106,13 +120,18 @@ public sealed record ControllerEntry
         ControllerForm form,
         Unit unit,
         int decimals,
+        int? revolutions,
         PulsesPerRevolution? pulses,
         BulkDensity? density,
         RotationalSpeed? speed
     ) =>
         form switch
         {
-            ControllerForm.MassPerTenRevolutions => PerTenRevolutions(unit, decimals),
+            ControllerForm.MassPerRevolutions => PerRevolutionsOf(
+                unit,
+                decimals,
+                revolutions ?? throw new ArgumentNullException(nameof(revolutions))
+            ),
             ControllerForm.MassPerPulse => PerPulse(unit, decimals, pulses ?? throw new ArgumentNullException(nameof(pulses))),
             ControllerForm.VolumePerRevolution => VolumePerRevolution(
                 unit,
@@ -154,14 +173,16 @@ public sealed record ControllerEntry
 public sealed record ControllerNumber(ControllerEntry Entry, double Typed, double RoundingError, MassPerRevolution Resulting)
 {
     /// <summary>
-    /// The number with its unit and what it is for: a mass alone would not say whether it is for one revolution or for ten.
+    /// The number with its unit and what it is for: a mass alone would not say how many revolutions it is for.
     /// </summary>
     public string InWords =>
         Entry.Form switch
         {
-            ControllerForm.MassPerTenRevolutions => $"{this} per ten revolutions",
+            ControllerForm.MassPerRevolutions when Entry.Revolutions is > 1 => FormattableString.Invariant(
+                $"{this} per {Entry.Revolutions} revolutions"
+            ),
             ControllerForm.MassPerPulse => $"{this} per pulse",
-            ControllerForm.VolumePerRevolution => $"{this} per revolution",
+            ControllerForm.MassPerRevolutions or ControllerForm.VolumePerRevolution => $"{this} per revolution",
             _ => ToString(),
         };
 

@@ -41,7 +41,7 @@ public static class DistanceSensorDefaults
 
     /// <summary>Distance over which a controller counts pulses.</summary>
     public static DefaultValue EntryDistance { get; } =
-        new(new Length(100), "the usual distance of controllers; common practice, no published source");
+        new(new Length(100), "a round distance that most fields have room for; judgement, no published source");
 
     /// <summary>Largest acceptable deviation of the value in force.</summary>
     public static DefaultValue Tolerance { get; } =
@@ -51,5 +51,9 @@ public static class DistanceSensorDefaults
     public static DefaultValue WantedPrecision { get; } = new(new Ratio(0.01), "two good runs reach it; judgement, no published source");
 
     /// <summary>Change from which a second run has to confirm.</summary>
-    public static DefaultValue SecondRunChange { get; } = new(new Ratio(0.10), "common practice: 10 to 15 %; no published source");
+    public static DefaultValue SecondRunChange { get; } =
+        new(
+            new Ratio(CatchTestLimits.SecondTestTolerances * CatchTestLimits.DefaultTolerance),
+            "twice the published 5 % on the rate, as for a catch test; judgement, no published source"
+        );
 }

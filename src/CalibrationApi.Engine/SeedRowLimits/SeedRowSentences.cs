@@ -17,7 +17,7 @@ internal static class SeedRowSentences
         ),
         new(
             SeedRowCodes.SpreadToBeMeasured,
-            $"Measure the spread of seed and fertilizer in the field: it changes with air flow, soil, moisture, residue and wear of the opener."
+            $"How wide seed and fertilizer lie apart is settled in your own soil, at your own speed, by your own openers. Uncover a few rows and lay a rule across them before you rely on a spread."
         ),
     ];
 

@@ -96,14 +96,14 @@ public sealed class CatchMassTests
         Assert.Equal(bound, Only(plan).LimitedBy.Mass.Kilograms, 1e-12);
     }
 
-    // Crossing bounds are explained: a bulk product wants 15 lb at least (common practice).
+    // Crossing bounds are explained: 500 divisions of 20 g are wanted.
     [Fact]
     public void Findings_BulkProductThatCannotReachItsLeastCatch_AreExplainedWithARemedy()
     {
         var plan = Planned.Plan(Planned.Front with { Material = ProductMaterial.FreeFlowing }) with { LiftLimit = new Mass(7) };
 
         var finding = Assert.Single(plan.Evaluated().Findings, each => each.Code == CatchPlanCodes.BoundsCross);
-        Assert.Contains("6.804 kg are common practice", finding.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("at least 10 kg are wanted, 500 divisions of 0.02 kg", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("what one person lifts allows only 5.38 kg", finding.Detail.InMetric(), StringComparison.Ordinal);
         Assert.Contains("liftLimit", finding.Detail.InMetric(), StringComparison.Ordinal);
     }

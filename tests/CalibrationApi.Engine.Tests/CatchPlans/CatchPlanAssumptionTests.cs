@@ -23,7 +23,7 @@ public sealed class CatchPlanAssumptionTests
     [InlineData("liftLimit", 25, "judgement")]
     [InlineData("counterResolution", 0.1, "judgement")]
     [InlineData("container", 0, "no container stated")]
-    [InlineData("leastCatch", 6.80388555, "common practice")]
+    [InlineData("leastCatch", 10, "500 divisions of the scale")]
     [InlineData("valueInForce/relativeUncertainty", 0.02, "judgement")]
     [InlineData("repeatability", 0.0095061, "judgement")]
     [InlineData("scaleLimit", 0.04, "OIML R 76")]

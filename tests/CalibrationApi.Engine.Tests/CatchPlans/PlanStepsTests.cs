@@ -9,7 +9,7 @@ public sealed class PlanStepsTests
     private static readonly DisturbedPoint[] Points =
     [
         new("distribution hose", "take it off under the tank", "put it back and fasten the clamp"),
-        new("fan drive", null, null),
+        new("side cover", null, null),
     ];
 
     private static readonly IReadOnlyList<PlanStep> Steps = (Planned.Plan(Planned.Front, Planned.Rear) with { DisturbedPoints = Points })
@@ -78,8 +78,8 @@ public sealed class PlanStepsTests
     [Fact]
     public void Steps_PointWithoutWords_GetsPlainOnes()
     {
-        Assert.Equal("fan drive: open or isolate it for the test, and note that you did.", Detail("open-point-2"));
-        Assert.Equal("fan drive: put it back as it was before the test.", Detail("restore-point-2"));
+        Assert.Equal("side cover: open or isolate it for the test, and note that you did.", Detail("open-point-2"));
+        Assert.Equal("side cover: put it back as it was before the test.", Detail("restore-point-2"));
     }
 
     [Fact]
@@ -132,7 +132,18 @@ public sealed class PlanStepsTests
 
         AssertAcyclic(steps);
         Assert.Contains("evaluate", AllBefore(steps, "check-ready"));
+        Assert.Equal(
+            "Before seeding, check that the machine is as it was before the test.",
+            steps.Single(step => step.Id == "check-ready").Detail.InMetric()
+        );
     }
+
+    [Fact]
+    public void Steps_ReadinessCheck_NamesThePointsOfThisMachineAndNoOthers() =>
+        Assert.Equal(
+            $"Before seeding, check that each of these is as it was before the test: {string.Join("; ", Points.Select(point => point.Name))}.",
+            Detail("check-ready")
+        );
 
     [Theory]
     [InlineData(TareReading.Zeroed, "Set the scale to zero with the empty container")]

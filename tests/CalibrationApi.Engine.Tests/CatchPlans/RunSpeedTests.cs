@@ -101,16 +101,16 @@ public sealed class RunSpeedTests
         Assert.NotNull(meter.CatchesForLongRun);
     }
 
-    // 6 kg/ha of a bulk product: 300 s at 9 km/h bring 4.05 kg, and 6.8 kg are wanted: 220 revolutions of 0.031 kg.
+    // 6 kg/ha of a bulk product: 300 s at 9 km/h bring 4.05 kg, and 5 kg are wanted: 162 revolutions of 0.031 kg.
     [Fact]
     public void SimulatedSpeed_LongestRunBringsTooLittle_IsRaisedAsFarAsTheMeterAllows()
     {
         var slow = Planned.Rear with { Material = ProductMaterial.FreeFlowing };
-        var raised = Assert.Single(Planned.Plan(slow).Evaluated().Meters);
-        var held = Planned.Plan(slow with { SpeedLimits = Between(4, 30) }).Evaluated();
+        var raised = Assert.Single(OnAFineScale(slow).Evaluated().Meters);
+        var held = OnAFineScale(slow with { SpeedLimits = Between(4, 30) }).Evaluated();
 
-        Assert.Equal(220, raised.Revolutions.Count);
-        NearlyEqual.Assert(220 * 0.031 / (0.0006 * 9 * 300), raised.SimulatedSpeed.MetresPerSecond);
+        Assert.Equal(162, raised.Revolutions.Count);
+        NearlyEqual.Assert(162 * 0.031 / (0.0006 * 9 * 300), raised.SimulatedSpeed.MetresPerSecond);
         Assert.Equal(30 / 1.05, Assert.Single(held.Meters).MeterSpeed.Rpm(), 1e-9);
         Assert.Contains(
             "Allow a run of ",
@@ -151,8 +151,8 @@ public sealed class RunSpeedTests
     public void Remedy_RunSlowedDownForAnotherMeter_IsARunOfItsOwn()
     {
         var slow = Planned.Meter("rear", "clover", 12, 780, 0.031) with { Material = ProductMaterial.FreeFlowing };
-        var together = (Planned.Plan(Fast, slow) with { GroundSpeed = new Speed(2.5) }).Evaluated();
-        var alone = (Planned.Plan(slow) with { GroundSpeed = new Speed(2.5) }).Evaluated();
+        var together = (OnAFineScale(Fast, slow) with { GroundSpeed = new Speed(2.5) }).Evaluated();
+        var alone = (OnAFineScale(slow) with { GroundSpeed = new Speed(2.5) }).Evaluated();
 
         Assert.Contains(
             "Catch this meter in a run of its own, at a simulated 9 km/h.",
@@ -243,4 +243,11 @@ public sealed class RunSpeedTests
     }
 
     private static MeterSpeedLimits Between(double lowest, double highest) => new(Planned.Rpm(lowest), Planned.Rpm(highest));
+
+    // 500 divisions of 10 g are 5 kg.
+    private static CatchPlanQuestion OnAFineScale(params PlannedMeter[] meters) =>
+        Planned.Plan(meters) with
+        {
+            Scale = Given.Platform with { Capacity = new Mass(50), Division = new Mass(0.01) },
+        };
 }

@@ -35,7 +35,7 @@ public sealed class CatchTestAssumptionTests
     [Theory]
     [InlineData("repeatability", 0.0097913, "judgement")]
     [InlineData("dayToDay", 0.01, "judgement")]
-    [InlineData("secondTestChange", 0.10, "common practice")]
+    [InlineData("secondTestChange", 0.10, "twice the published 5 %")]
     [InlineData("tolerance", 0.05, "published acceptance limit")]
     [InlineData("wantedPrecision", 0.03, "judgement")]
     public void Evaluate_Default_ComesWithItsValueAndOrigin(string name, double value, string origin)

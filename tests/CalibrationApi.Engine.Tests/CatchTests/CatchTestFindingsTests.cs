@@ -48,28 +48,39 @@ public sealed class CatchTestFindingsTests
     }
 
     [Fact]
-    public void SmallCatch_BulkProductUnderTheCommonLeast_IsNoted()
-    {
-        var finding = Only(Given.Test(Given.Net(6.5, 47)), SharedCodes.SmallCatch);
+    public void SmallCatch_FewKilogramsInManyRevolutions_IsQuiet() => AssertQuiet(Given.Test(Given.Net(4, 130)), SharedCodes.SmallCatch);
 
-        Assert.Equal(Severity.Note, finding.Severity);
-        Assert.Contains("6.804 kg", finding.Detail.InMetric(), StringComparison.Ordinal);
-    }
-
+    // 500 divisions as the difference of two readings in pounds are a rounding away from 500 divisions.
     [Fact]
-    public void SmallCatch_SmallSeed_IsQuietBecauseTurnsDecide() =>
-        AssertQuiet(Given.Test(Given.Net(4, 130)) with { Material = ProductMaterial.SmallSeed }, SharedCodes.SmallCatch);
-
-    // 15 lb as the difference of two readings in pounds is a rounding away from 15 lb.
-    [Fact]
-    public void SmallCatch_ExactlyFifteenPounds_IsQuietWhateverTheTare()
+    public void CoarseScale_ExactlyTheLeastCatch_IsQuietWhateverTheTare()
     {
         var pound = UnitTable.Get("lb");
+        var scale = Given.Platform with { Division = new Mass(pound.Canonical(0.03)) };
         foreach (var tare in (double[])[1.6, 2.2, 3.5, 4.3, 0.7])
         {
             var one = Catch.Weighed(new Mass(pound.Canonical(tare + 15)), new Mass(pound.Canonical(tare)), Given.Turns(40));
-            AssertQuiet(Given.Test(one), SharedCodes.SmallCatch);
+            AssertQuiet(Given.Test(one) with { Scale = scale }, SharedCodes.CoarseScale);
         }
+    }
+
+    // 17 kg are 850 divisions of 20 g: enough for 3 %, and for 0.9 % 907 are asked for.
+    [Fact]
+    public void CoarseScale_FinePrecisionWanted_AsksForMoreDivisions()
+    {
+        var test = Given.Test(Given.Net(17, 47));
+
+        AssertQuiet(test, SharedCodes.CoarseScale);
+        Assert.Contains(
+            "only 850 divisions of 0.02 kg; 907 or more are better, a catch of 18.14 kg",
+            Detail(
+                test with
+                {
+                    Limits = new CatchTestLimits { WantedPrecision = 0.009, Tolerance = 0.02 },
+                },
+                SharedCodes.CoarseScale
+            ),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

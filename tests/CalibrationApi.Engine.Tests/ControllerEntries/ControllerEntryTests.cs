@@ -26,14 +26,32 @@ public sealed class ControllerEntryTests
     }
 
     [Fact]
-    public void For_TenRevolutions_IsTenTimesTheMass()
+    public void For_StatedRevolutions_IsSoManyTimesTheMass()
     {
-        var number = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2).For(Found);
+        var number = ControllerEntry.PerRevolutionsOf(UnitTable.Get("kg"), 2, 10).For(Found);
 
         Assert.Equal(3.63, number.Typed);
         NearlyEqual.Assert(0.363, number.Resulting.KilogramsPerRevolution);
         Assert.Equal("3.63 kg", number.ToString());
     }
+
+    [Theory]
+    [InlineData(1, 0.363, "0.363 kg per revolution")]
+    [InlineData(20, 7.254, "7.254 kg per 20 revolutions")]
+    [InlineData(1000, 362.69, "362.690 kg per 1000 revolutions")]
+    public void For_AnyNumberOfRevolutions_SaysHowMany(int revolutions, double typed, string words)
+    {
+        var number = ControllerEntry.PerRevolutionsOf(UnitTable.Get("kg"), 3, revolutions).For(Found);
+
+        Assert.Equal((typed, words), (number.Typed, number.InWords));
+        NearlyEqual.Assert(typed / revolutions, number.Resulting.KilogramsPerRevolution);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1001)]
+    public void Create_RevolutionsThatNoNumberStandsFor_AreRefused(int revolutions) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ControllerEntry.PerRevolutionsOf(UnitTable.Get("kg"), 3, revolutions));
 
     [Fact]
     public void For_Pulses_IsTheMassOfOnePulse()
@@ -88,7 +106,7 @@ public sealed class ControllerEntryTests
 
     [Theory]
     [InlineData(ControllerForm.MassPerRevolution, Dimension.MassPerRevolution)]
-    [InlineData(ControllerForm.MassPerTenRevolutions, Dimension.Mass)]
+    [InlineData(ControllerForm.MassPerRevolutions, Dimension.Mass)]
     [InlineData(ControllerForm.MassPerPulse, Dimension.Mass)]
     [InlineData(ControllerForm.VolumePerRevolution, Dimension.Volume)]
     [InlineData(ControllerForm.MassPerTime, Dimension.MassPerTime)]
@@ -128,7 +146,7 @@ public sealed class ControllerEntryTests
         new()
         {
             { ControllerEntry.PerRevolutionOf(UnitTable.Get("kg/rev"), 3), "0.363 kg/rev" },
-            { ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2), "3.63 kg per ten revolutions" },
+            { ControllerEntry.PerRevolutionsOf(UnitTable.Get("kg"), 2, 10), "3.63 kg per 10 revolutions" },
             { ControllerEntry.PerPulse(UnitTable.Get("g"), 3, new PulsesPerRevolution(360)), "1.007 g per pulse" },
             { ControllerEntry.VolumePerRevolution(UnitTable.Get("L"), 3, new BulkDensity(620)), "0.585 L per revolution" },
             { ControllerEntry.PerTime(UnitTable.Get("kg/min"), 2, new RotationalSpeed(35.0 / 60)), "12.69 kg/min" },
@@ -157,7 +175,7 @@ public sealed class ControllerEntryTests
 
     [Theory]
     [InlineData(ControllerForm.MassPerRevolution, "kg/rev", 0.5)]
-    [InlineData(ControllerForm.MassPerTenRevolutions, "kg", 0.05)]
+    [InlineData(ControllerForm.MassPerRevolutions, "kg", 0.02)]
     [InlineData(ControllerForm.MassPerPulse, "kg", 0.5 * 360)]
     [InlineData(ControllerForm.VolumePerRevolution, "m3", 0.5 * 620)]
     [InlineData(ControllerForm.MassPerTime, "kg/min", 0.5 / 60 / 2)]
@@ -165,17 +183,18 @@ public sealed class ControllerEntryTests
         NearlyEqual.Assert(
             massPerRevolution,
             ControllerEntry
-                .Of(form, UnitTable.Get(unit), 3, new PulsesPerRevolution(360), new BulkDensity(620), new RotationalSpeed(2))
+                .Of(form, UnitTable.Get(unit), 3, 25, new PulsesPerRevolution(360), new BulkDensity(620), new RotationalSpeed(2))
                 .Behind(0.5)
                 .KilogramsPerRevolution
         );
 
     [Theory]
+    [InlineData(ControllerForm.MassPerRevolutions, "kg")]
     [InlineData(ControllerForm.MassPerPulse, "kg")]
     [InlineData(ControllerForm.VolumePerRevolution, "L")]
     [InlineData(ControllerForm.MassPerTime, "kg/min")]
     public void Of_WithoutWhatTheFormNeeds_IsRefusedAsACodingMistake(ControllerForm form, string unit) =>
-        Assert.Throws<ArgumentNullException>(() => ControllerEntry.Of(form, UnitTable.Get(unit), 3, null, null, null));
+        Assert.Throws<ArgumentNullException>(() => ControllerEntry.Of(form, UnitTable.Get(unit), 3, null, null, null, null));
 
     [Theory]
     [MemberData(nameof(Forms))]
@@ -187,10 +206,10 @@ public sealed class ControllerEntryTests
     {
         var test = Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)) with
         {
-            ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2),
+            ControllerEntry = ControllerEntry.PerRevolutionsOf(UnitTable.Get("kg"), 2, 10),
         };
 
-        Assert.EndsWith("Keep 3.60 kg per ten revolutions.", test.InForce(0.36).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
+        Assert.EndsWith("Keep 3.60 kg per 10 revolutions.", test.InForce(0.36).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
         Assert.EndsWith("Keep 0.3604 kg/rev.", test.InForce(0.3604).Evaluated().Headline.InMetric(), StringComparison.Ordinal);
     }
 
@@ -215,7 +234,7 @@ public sealed class ControllerEntryTests
         var kept = (
             Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.3604) with
             {
-                ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2),
+                ControllerEntry = ControllerEntry.PerRevolutionsOf(UnitTable.Get("kg"), 2, 10),
             }
         ).Evaluated();
 
@@ -226,7 +245,7 @@ public sealed class ControllerEntryTests
         var adopted = (
             Given.Test(Given.Net(17.08, 47), Given.Net(16.94, 46.8)).InForce(0.342) with
             {
-                ControllerEntry = ControllerEntry.PerTenRevolutions(UnitTable.Get("kg"), 2),
+                ControllerEntry = ControllerEntry.PerRevolutionsOf(UnitTable.Get("kg"), 2, 10),
             }
         ).Evaluated();
         Assert.Equal((3.63, 3.42), (adopted.MeasuredEntry!.Typed, adopted.InForceEntry!.Typed));

@@ -32,12 +32,12 @@ public sealed class SensorEntryTests
     }
 
     [Fact]
-    public void PulsesOverFourHundredFeet_CountOverThatDistance()
+    public void PulsesOverADistanceInFeet_CountOverThatDistance()
     {
-        var number = SensorEntry.PulsesOver(400, UnitTable.Get("ft"), 0).For(12.7633, Pulses);
+        var number = SensorEntry.PulsesOver(250, UnitTable.Get("ft"), 0).For(12.7633, Pulses);
 
-        Assert.Equal(Math.Round(12.7633 * 400 * 0.3048), number.Typed);
-        Assert.Equal("1556 pulses per 400 ft", number.InWords);
+        Assert.Equal(Math.Round(12.7633 * 250 * 0.3048), number.Typed);
+        Assert.Equal("973 pulses per 250 ft", number.InWords);
     }
 
     // A length that is rounded up stands for fewer pulses in a metre, so that the controller counts too much distance.

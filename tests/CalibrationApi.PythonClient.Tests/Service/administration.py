@@ -39,7 +39,7 @@ ended = api.revoke_key(id, {"reason": "The tablet was lost."}).record
 seen["revoked"] = [ended["state"], ended["revokedBecause"], code_of(lambda: tablet.list_machines().all())]
 seen["keys"] = [[one["name"] for one in page] for page in api.list_keys(limit=1).pages()]
 
-workspace = api.create_workspace({"name": "Fallow Hill farm"})
+workspace = api.create_workspace({"name": "Ottermere farm"})
 first = api.create_key_of_workspace(workspace.record["id"], {"name": "first administrator", "scopes": ["admin", "read"]}).record
 inside = CalibrationClient(address, key=first["key"])
 seen["inside"] = [inside.list_machines().all(), [one["action"] for one in inside.list_audit()]]

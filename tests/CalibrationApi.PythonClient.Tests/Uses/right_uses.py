@@ -40,5 +40,5 @@ with CalibrationClient("http://localhost:5000", key="calk_invented") as keyed:
     made = keyed.create_key({"name": "yard tablet", "scopes": ["calculate", "read"]})
     text: str | None = made.record.get("key")
     ended: Stored[KeyAnswer] = keyed.revoke_key(made.record["id"], {"reason": "Lost."})
-    workspace = keyed.create_workspace({"name": "Fallow Hill farm"})
+    workspace = keyed.create_workspace({"name": "Ottermere farm"})
     keyed.replace_workspace(workspace.record["id"], {**workspace.editable, "retired": True}, if_match=workspace.etag)

@@ -27,7 +27,7 @@ for await (const page of api.listKeys({ limit: 1 }).pages())
   keys.push(page.map(one => one.name));
 seen.keys = keys;
 
-const workspace = await api.createWorkspace({ name: "Fallow Hill farm" });
+const workspace = await api.createWorkspace({ name: "Ottermere farm" });
 const first = (await api.createKeyOfWorkspace(workspace.record.id, { name: "first administrator", scopes: ["admin", "read"] })).record;
 const inside = new CalibrationClient(address, { key: first.key });
 seen.inside = [await inside.listMachines().all(), (await inside.listAudit().all()).map(one => one.action)];

@@ -31,7 +31,7 @@ const made = await keyed.createKey({ name: "yard tablet", scopes: ["calculate", 
 const text: string | undefined = made.record.key;
 const successor: string | undefined = (await keyed.rotateKey(made.record.id, { until: "2026-12-31T18:00:00Z" })).record.key;
 const ended: string | undefined = (await keyed.revokeKey(made.record.id, { reason: "Lost." })).record.revokedBecause;
-const workspace = await keyed.createWorkspace({ name: "Fallow Hill farm" });
+const workspace = await keyed.createWorkspace({ name: "Ottermere farm" });
 await keyed.replaceWorkspace(workspace.record.id, { ...workspace.editable, retired: true }, { ifMatch: workspace.etag });
 const first: string | undefined = (await keyed.createKeyOfWorkspace(workspace.record.id, { name: "first", scopes: ["admin"] })).record.key;
 for await (const entry of keyed.listAudit({ key: made.record.id, action: "createScale", order: "oldest-first", limit: 50 }))

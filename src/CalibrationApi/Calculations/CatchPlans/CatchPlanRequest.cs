@@ -210,7 +210,7 @@ public sealed class RotationLimits
 /// <summary>Something that the test disturbs, in the owner's words.</summary>
 public sealed class DisturbedPointOfPlan
 {
-    /// <summary>What it is, for example the fan drive.</summary>
+    /// <summary>What it is, for example a cover or a hose.</summary>
     [Needed, Text(Rules.LongestName)]
     public string? Name { get; init; }
 

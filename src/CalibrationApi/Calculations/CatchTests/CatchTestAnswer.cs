@@ -236,6 +236,9 @@ public sealed class EntryAnswer
     [KnownWords(typeof(ControllerForm))]
     public required string Form { get; init; }
 
+    /// <summary>Revolutions that the number stands for, in the form mass-per-revolutions.</summary>
+    public int? Revolutions { get; init; }
+
     /// <summary>The number to type in, already rounded to the controller's decimals.</summary>
     public required double Value { get; init; }
 

@@ -162,6 +162,7 @@ internal static class CatchTestMapping
                 Words.Read(entry.Form, ControllerForm.MassPerRevolution),
                 UnitTable.Get(entry.Unit!),
                 entry.Decimals!.Value,
+                entry.Revolutions,
                 PulsesPerRevolutionQuantity.Read(request.PulsesPerRevolution),
                 BulkDensityQuantity.Read(request.Product?.BulkDensity),
                 RotationQuantity.Read(request.MeterSpeed)
@@ -239,6 +240,7 @@ internal static class CatchTestMapping
         new()
         {
             Form = Words.Of(enter.Entry.Form),
+            Revolutions = enter.Entry.Revolutions,
             Value = enter.Typed,
             Unit = enter.Entry.Unit.Symbol,
             RoundingError = units.Ratio(enter.RoundingError),

@@ -253,13 +253,13 @@ public sealed class EarlierTestOfTest : MassPerRevolutionQuantity
 [CheckedBy(typeof(ControllerEntryOfTestValidator))]
 public sealed class ControllerEntryOfTest
 {
-    /// <summary>The form: mass-per-revolution, mass-per-ten-revolutions, mass-per-pulse, volume-per-revolution or mass-per-time.</summary>
+    /// <summary>The form: mass-per-revolution, mass-per-revolutions, mass-per-pulse, volume-per-revolution or mass-per-time.</summary>
     [Needed, Word(typeof(ControllerForm))]
     public string? Form { get; set; }
 
     /// <summary>
-    /// Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form
-    /// asks.
+    /// Unit of the number: one of mass per revolution; of mass, for stated revolutions or a pulse; of volume; or of mass per time, as the
+    /// form asks.
     /// </summary>
     [Needed, ToldWord(typeof(ControllerUnits), nameof(ControllerUnits.All))]
     public string? Unit { get; set; }
@@ -267,6 +267,10 @@ public sealed class ControllerEntryOfTest
     /// <summary>Decimals that the controller takes.</summary>
     [Needed, Whole(0, ControllerEntry.MostDecimals)]
     public int? Decimals { get; set; }
+
+    /// <summary>Revolutions that the number stands for: needed with the form mass-per-revolutions, and only with it.</summary>
+    [Whole(1, ControllerEntry.MostRevolutions)]
+    public int? Revolutions { get; set; }
 }
 
 /// <summary>

@@ -46,6 +46,25 @@ internal sealed class ControllerEntryOfTestValidator : AbstractValidator<Control
             .Custom(
                 (entry, context) =>
                 {
+                    var isPerRevolutions = entry.Form == Words.Of(ControllerForm.MassPerRevolutions);
+                    if (isPerRevolutions && entry.Revolutions is null)
+                        context.Report(
+                            nameof(entry.Revolutions),
+                            ErrorCodes.MemberMissing,
+                            "The controller takes a mass for several revolutions: add how many revolutions its number stands for."
+                        );
+                    if (!isPerRevolutions && entry.Form is not null && entry.Revolutions is not null)
+                        context.Report(
+                            nameof(entry.Revolutions),
+                            SharedCodes.SettingsAtOdds,
+                            $"Revolutions go with the form {Words.Of(ControllerForm.MassPerRevolutions)} alone. Leave them out, or state that form."
+                        );
+                }
+            );
+        RuleFor(entry => entry)
+            .Custom(
+                (entry, context) =>
+                {
                     if (entry.Unit is null || entry.Form is null || !Words.All<ControllerForm>().Contains(entry.Form))
                         return;
                     var units = UnitTable.Of(ControllerEntry.DimensionOf(Words.Read(entry.Form, default(ControllerForm))));

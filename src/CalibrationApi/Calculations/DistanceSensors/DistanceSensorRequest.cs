@@ -142,7 +142,7 @@ public sealed class ValueOfSensor
     [Number(1, 1_000_000_000)]
     public double? Pulses { get; init; }
 
-    /// <summary>Distance over which the controller counts these pulses, for example 400 ft; goes with pulses.</summary>
+    /// <summary>Distance over which the controller counts these pulses, for example 150 m; goes with pulses.</summary>
     [Measured(1, 10_000, "m")]
     public LengthQuantity? Distance { get; init; }
 

@@ -48,6 +48,7 @@ internal sealed class TypedNumberReading(AdoptionRequest request, MeterOfMachine
                 form,
                 unit,
                 decimals,
+                meter.ControllerEntry?.Revolutions,
                 PulsesPerRevolutionQuantity.Read(meter.PulsesPerRevolution),
                 BulkDensityQuantity.Read(density),
                 RotationQuantity.Read(request.MeterSpeed)

@@ -21,7 +21,7 @@ public partial class TypedNumber
             ? null
             : new() { Value = quantity.Value, Unit = Word.Same<MassPerRevolutionQuantity_unit, TypedNumber_unit>(quantity.Unit) };
 
-    /// <summary>A mass as typed in, for a controller that takes a mass per ten revolutions or per pulse.</summary>
+    /// <summary>A mass as typed in, for a controller that takes a mass per some revolutions or per pulse.</summary>
     /// <param name="quantity">The mass.</param>
     public static implicit operator TypedNumber?(MassQuantity? quantity) =>
         quantity is null ? null : new() { Value = quantity.Value, Unit = Word.Same<MassQuantity_unit, TypedNumber_unit>(quantity.Unit) };

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace CalibrationApi.Engine.Tests.Reference.Trade;
 
-/// <summary>No published case of the collection is missing: each stands in a file of its topic, with what became of it.</summary>
+/// <summary>No numbered published case is missing: each stands in a file of its topic, with what became of it.</summary>
 [Trait("Category", "Transcription")]
 public sealed partial class TradeCaseListTests
 {
@@ -95,12 +95,12 @@ public sealed partial class TradeCaseListTests
     ];
 
     [Fact]
-    public void Files_EveryCaseOfTheCollection_StandsInOneOfThem()
+    public void Files_EveryNumberedCase_StandsInOneOfThem()
     {
         var found = Files.SelectMany(file => file.Rows).Select(row => row["id"]).ToHashSet(StringComparer.Ordinal);
 
         Assert.Empty(Ids.Except(found));
-        // And none under such a number that is not one of the collection.
+        // And none under such a number that is not one of them.
         Assert.Empty(found.Where(id => Numbered().IsMatch(id)).Except(Ids));
     }
 

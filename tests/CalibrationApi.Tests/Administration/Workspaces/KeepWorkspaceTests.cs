@@ -16,7 +16,7 @@ public sealed class KeepWorkspaceTests : IDisposable
     [Fact]
     public async Task CreateWorkspace_ThenItsFirstKey_OpensAnEmptyWorkspace()
     {
-        var workspace = (await service.PostAsync("/v1/workspaces", """{ "name": "Fallow Hill" }""")).Expect(201);
+        var workspace = (await service.PostAsync("/v1/workspaces", """{ "name": "Ottermere" }""")).Expect(201);
 
         var key = (
             await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "first", "scopes": ["admin", "read"] }""")
@@ -51,11 +51,11 @@ public sealed class KeepWorkspaceTests : IDisposable
     [Fact]
     public async Task CreateWorkspace_Repeated_IsOne()
     {
-        const string Body = """{ "id": "019d0000-000a-7000-8000-000000000077", "name": "Fallow Hill" }""";
+        const string Body = """{ "id": "019d0000-000a-7000-8000-000000000077", "name": "Ottermere" }""";
         (await service.PostAsync("/v1/workspaces", Body)).Expect(201);
 
         Assert.Equal("true", (await service.PostAsync("/v1/workspaces", Body)).Expect(200).Header("Idempotent-Replayed"));
-        await (await service.PostAsync("/v1/workspaces", Body.Replace("Hill", "Hall", StringComparison.Ordinal))).RefusedAsync(
+        await (await service.PostAsync("/v1/workspaces", Body.Replace("mere", "more", StringComparison.Ordinal))).RefusedAsync(
             422,
             "#/id",
             "id-taken"
@@ -65,12 +65,12 @@ public sealed class KeepWorkspaceTests : IDisposable
     [Fact]
     public async Task RetiredWorkspace_OpensToNoneOfItsKeysUntilItComesBack()
     {
-        var workspace = (await service.PostAsync("/v1/workspaces", """{ "name": "Fallow Hill" }""")).Expect(201);
+        var workspace = (await service.PostAsync("/v1/workspaces", """{ "name": "Ottermere" }""")).Expect(201);
         var key = (await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "first", "scopes": ["read"] }"""))
             .Expect(201)
             .Body.Word("/key");
 
-        var retired = (await PutAsync(workspace.Id, """{ "name": "Fallow Hill", "retired": true }""", workspace.ETag)).Expect(200);
+        var retired = (await PutAsync(workspace.Id, """{ "name": "Ottermere", "retired": true }""", workspace.ETag)).Expect(200);
 
         await (await AskAsync(key)).RefusedAsync(401, null, "workspace-retired");
         await (await service.PostAsync($"/v1/workspaces/{workspace.Id}/keys", """{ "name": "next", "scopes": ["read"] }""")).RefusedAsync(
@@ -78,7 +78,7 @@ public sealed class KeepWorkspaceTests : IDisposable
             null,
             "record-retired"
         );
-        (await PutAsync(workspace.Id, """{ "name": "Fallow Hill" }""", retired.ETag)).Expect(200);
+        (await PutAsync(workspace.Id, """{ "name": "Ottermere" }""", retired.ETag)).Expect(200);
         Assert.Equal(200, (await AskAsync(key)).Status);
     }
 

@@ -121,8 +121,6 @@ public sealed class CatchTestMappingTests
     [InlineData("mass-per-revolution", "kg/rev", 3, 0.363, 0.363)]
     [InlineData("mass-per-revolution", "g/rev", 1, 362.7, 0.3627)]
     [InlineData("mass-per-revolution", "lb/rev", 2, 0.80, 0.80 * 0.45359237)]
-    [InlineData("mass-per-ten-revolutions", "kg", 2, 3.63, 0.363)]
-    [InlineData("mass-per-ten-revolutions", "lb", 1, 8.0, 0.8 * 0.45359237)]
     [InlineData("mass-per-pulse", "g", 3, 1.007, 0.36252)]
     [InlineData("volume-per-revolution", "L", 3, 0.585, 0.585 * 0.62)]
     [InlineData("volume-per-revolution", "ft3", 4, 0.0207, 0.0207 * 28.316846592 * 0.62)]
@@ -141,6 +139,32 @@ public sealed class CatchTestMappingTests
         Assert.Equal(form, answer.Word("/enter/form"));
         Assert.Equal(resulting, answer.Number("/enter/resultingMassPerRevolution/value"), 1e-12);
         Assert.Equal(100 * (resulting / answer.Number("/massPerRevolution/value") - 1), answer.Number("/enter/roundingError/value"), 1e-6);
+    }
+
+    [Theory]
+    [InlineData(10, "kg", 2, 3.63, 0.363)]
+    [InlineData(25, "lb", 1, 20.0, 0.8 * 0.45359237)]
+    [InlineData(1, "kg", 3, 0.363, 0.363)]
+    [InlineData(1000, "kg", 0, 363, 0.363)]
+    public async Task ControllerEntry_MassPerRevolutions_IsForAsManyAsStated(
+        int revolutions,
+        string unit,
+        int decimals,
+        double typed,
+        double resulting
+    )
+    {
+        var answer = await Question
+            .Of(Question.CatchTest)
+            .With(
+                "/controllerEntry",
+                $$"""{ "form": "mass-per-revolutions", "revolutions": {{revolutions}}, "unit": "{{unit}}", "decimals": {{decimals}} }"""
+            )
+            .AnswerAsync();
+
+        Assert.Equal((typed, unit), answer.Quantity("/enter"));
+        Assert.Equal(revolutions, answer.Number("/enter/revolutions"));
+        Assert.Equal(resulting, answer.Number("/enter/resultingMassPerRevolution/value"), 1e-12);
     }
 
     [Theory]

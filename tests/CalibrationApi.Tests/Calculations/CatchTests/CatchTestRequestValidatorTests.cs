@@ -254,6 +254,30 @@ public sealed class CatchTestRequestValidatorTests
     }
 
     [Theory]
+    [InlineData("mass-per-revolutions", "kg", null, "member-missing")]
+    [InlineData("mass-per-revolutions", "kg", "null", "member-missing")]
+    [InlineData("mass-per-revolutions", "kg", "0", "number-out-of-range")]
+    [InlineData("mass-per-revolutions", "kg", "1001", "number-out-of-range")]
+    [InlineData("mass-per-revolution", "kg/rev", "10", "settings-at-odds")]
+    public async Task ControllerEntry_RevolutionsOfTheNumber_GoWithTheFormThatNeedsThem(
+        string form,
+        string unit,
+        string? revolutions,
+        string code
+    )
+    {
+        var question = Question
+            .Of(Question.CatchTest)
+            .With("/controllerEntry", $$"""{ "form": "{{form}}", "unit": "{{unit}}", "decimals": 3 }""");
+
+        await RefusesAsync(
+            revolutions is null ? question : question.With("/controllerEntry/revolutions", revolutions),
+            "#/controllerEntry/revolutions",
+            code
+        );
+    }
+
+    [Theory]
     [InlineData("mass-per-pulse", "g", "#/pulsesPerRevolution")]
     [InlineData("mass-per-time", "kg/min", "#/meterSpeed")]
     public async Task ControllerEntry_FormThatNeedsMore_SaysWhat(string form, string unit, string at) =>

@@ -26,7 +26,8 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     [Theory]
     [InlineData("mass-per-revolution", "kg/rev", 3, 0.36)]
     [InlineData("mass-per-revolution", "g/rev", 0, 360)]
-    [InlineData("mass-per-ten-revolutions", "kg", 2, 3.6)]
+    // 25 revolutions.
+    [InlineData("mass-per-revolutions", "kg", 2, 9)]
     // 360 pulses per revolution.
     [InlineData("mass-per-pulse", "g", 3, 1.0)]
     // 62 kg/hL is 0.62 kg/L: 0.36 kg are 0.5806 L.
@@ -50,7 +51,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     // What a test gives to type in, typed in, is what the test says the controller will then use.
     [Theory]
     [InlineData("mass-per-revolution", "kg/rev", 3)]
-    [InlineData("mass-per-ten-revolutions", "kg", 2)]
+    [InlineData("mass-per-revolutions", "kg", 2)]
     [InlineData("mass-per-pulse", "g", 3)]
     [InlineData("volume-per-revolution", "L", 3)]
     [InlineData("mass-per-time", "kg/min", 2)]
@@ -76,7 +77,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
 
     [Theory]
     [InlineData("mass-per-revolution", "kg/rev", "kg", "#/typedIn", "unit-wrong-dimension")]
-    [InlineData("mass-per-ten-revolutions", "kg", "kg/min", "#/typedIn", "unit-wrong-dimension")]
+    [InlineData("mass-per-revolutions", "kg", "kg/min", "#/typedIn", "unit-wrong-dimension")]
     [InlineData("mass-per-time", "kg/min", "kg/min", "#/meterSpeed", "member-missing")]
     [InlineData("mass-per-revolution", "kg/rev", "furlong", "#/typedIn", "unit-unknown")]
     [InlineData("mass-per-revolution", "kg/rev", "bu", "#/typedIn", "unit-ambiguous")]
@@ -241,6 +242,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
                         ["form"] = form,
                         ["unit"] = unit,
                         ["decimals"] = decimals,
+                        ["revolutions"] = form == "mass-per-revolutions" ? 25 : null,
                     }
                 )
                 .With("/meters/0/pulsesPerRevolution", Draft.Quantity(360, "pulses/rev")));

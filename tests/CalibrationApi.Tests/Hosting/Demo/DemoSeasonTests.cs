@@ -119,7 +119,7 @@ public sealed class DemoSeasonTests(LoadedSeason season) : IClassFixture<LoadedS
             $"{LoadedSeason.Path("machines", 1, 1)}/values-in-force?product={Fertilizer}&at=2026-05-05T00:00:00Z"
         );
 
-        Assert.Equal((6.7, "kg"), inForce.Quantity("/items/0/typedIn"));
+        Assert.Equal((13.39, "kg"), inForce.Quantity("/items/0/typedIn"));
         Assert.Equal("scale-check-failed-later", Assert.Single(inForce.Codes("/items/0/findings")));
     }
 

@@ -34,6 +34,13 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
     [InlineData("/meters/0/controllerEntry/form", "\"mass-per-mile\"", "#/meters/0/controllerEntry/form", "word-unknown")]
     [InlineData("/meters/0/controllerEntry/unit", "\"kg\"", "#/meters/0/controllerEntry/unit", "unit-wrong-dimension")]
     [InlineData("/meters/0/controllerEntry/decimals", "10", "#/meters/0/controllerEntry/decimals", "number-out-of-range")]
+    [InlineData("/meters/0/controllerEntry/revolutions", "20", "#/meters/0/controllerEntry/revolutions", "settings-at-odds")]
+    [InlineData(
+        "/meters/0/controllerEntry",
+        """{ "form": "mass-per-revolutions", "unit": "kg", "decimals": 2 }""",
+        "#/meters/0/controllerEntry/revolutions",
+        "member-missing"
+    )]
     [InlineData(
         "/meters/0/controllerEntry",
         """{ "form": "mass-per-pulse", "unit": "g", "decimals": 3 }""",

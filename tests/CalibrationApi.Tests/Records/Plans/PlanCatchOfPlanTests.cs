@@ -25,7 +25,7 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
                 "meter": "front", "product": "malting barley", "coveredWidth": { "value": 9, "unit": "m" }, "targetRate": { "value": 90, "unit": "kg/ha" },
                 "bulkDensity": { "value": 62, "unit": "kg/hL" }, "valueInForce": { "value": 0.342, "unit": "kg/rev" },
                 "speedLimits": { "minimum": { "value": 4, "unit": "rpm" }, "maximum": { "value": 90, "unit": "rpm" } } } ],
-              "disturbedPoints": [ { "name": "fan drive" } ]
+              "disturbedPoints": [ { "name": "side cover" } ]
             }
             """
         );
