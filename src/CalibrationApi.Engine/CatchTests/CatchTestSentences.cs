@@ -119,28 +119,21 @@ internal static class CatchTestSentences
                     $"Catch {result.Excluded.Contradicting[0] + 1} was left out, and {(result.Change is null ? "stands apart from what counts" : "fits what was expected")}. One of the two is wrong, and leaving out alone decides which."
                 );
             case CatchTestVerdict.Rule.WithinTolerance:
-                var likely = ProbabilityWords.Likely(result.Change!.ProbabilityWithinTolerance);
-                return result.Change.IsDetected
-                    ? Finding.Note(
-                        SharedCodes.WithinTolerance,
-                        $"The meter has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {likely}."
-                    )
-                    : Finding.Note(
-                        SharedCodes.NoPracticalChange,
-                        $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {likely}."
-                    );
+                return ChangeReasons.WithinTolerance(
+                    "meter",
+                    result.Change!.IsDetected,
+                    tolerance,
+                    result.Change.ProbabilityWithinTolerance
+                );
             case CatchTestVerdict.Rule.NothingInForce:
-                return Finding.Note(SharedCodes.NoValueInForce, $"No value is in force to compare with.");
+                return ChangeReasons.NothingInForce;
             case CatchTestVerdict.Rule.Changed:
                 return Finding.Warning(
                     CatchTestCodes.ChangeDetected,
                     $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}; {Agreement(result)}."
                 );
             default:
-                return Finding.Warning(
-                    SharedCodes.WithinToleranceNotShown,
-                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(result.Change!.ProbabilityWithinTolerance)}."
-                );
+                return ChangeReasons.NotShown(tolerance, result.Change!.ProbabilityWithinTolerance);
         }
     }
 

@@ -37,16 +37,8 @@ public sealed record CatchTestSettings
     internal static CatchTestSettings From(CatchTestLimits limits, RepeatabilityPrior repeatability, bool compares)
     {
         var assumptions = new List<Assumption>(8);
-        if (limits.Repeatability is null)
-            assumptions.Add(new("repeatability", new Ratio(repeatability.Relative), repeatability.Origin));
-        else if (limits.RepeatabilityDegreesOfFreedom is null)
-            assumptions.Add(
-                new(
-                    "repeatabilityDegreesOfFreedom",
-                    null,
-                    "default: the stated repeatability counts as known with 4 degrees of freedom; judgement, no published source"
-                )
-            );
+        if (repeatability.Assumed(limits.Repeatability, limits.RepeatabilityDegreesOfFreedom) is { } assumed)
+            assumptions.Add(assumed);
         var settings = new CatchTestSettings
         {
             Repeatability = repeatability,

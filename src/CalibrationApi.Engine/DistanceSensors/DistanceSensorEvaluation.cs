@@ -187,16 +187,8 @@ public static class DistanceSensorEvaluation
     private static List<Assumption> Assumptions(DistanceSensorQuestion question, RepeatabilityPrior prior)
     {
         var assumptions = new List<Assumption>();
-        if (question.Repeatability is null)
-            assumptions.Add(new("repeatability", new Ratio(prior.Relative), prior.Origin));
-        else if (question.RepeatabilityDegreesOfFreedom is null)
-            assumptions.Add(
-                new(
-                    "repeatabilityDegreesOfFreedom",
-                    null,
-                    "default: the stated scatter counts as known with 4 degrees of freedom; judgement, no published source"
-                )
-            );
+        if (prior.Assumed(question.Repeatability, question.RepeatabilityDegreesOfFreedom, "scatter") is { } assumed)
+            assumptions.Add(assumed);
         if (question.DistanceResolution is null && question.Runs.Concat(question.ReferenceRuns).Any(run => run.DistanceUncertainty is null))
             assumptions.Add(DistanceSensorDefaults.DistanceResolution.Assumed("distanceResolution"));
         if (question.TapeLimit is null)

@@ -63,27 +63,16 @@ internal static class DistanceSensorSentences
                     $"{MoreOrFewer(result)} are so large a change that a second, agreeing run is asked for."
                 );
             case DistanceSensorVerdict.Rule.WithinTolerance:
-                return result.Change!.IsDetected
-                    ? Finding.Note(
-                        SharedCodes.WithinTolerance,
-                        $"The sensor has changed a little, but the value in force is still within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}."
-                    )
-                    : Finding.Note(
-                        SharedCodes.NoPracticalChange,
-                        $"The change is smaller than its own uncertainty, and the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.Likely(probability)}."
-                    );
+                return ChangeReasons.WithinTolerance("sensor", result.Change!.IsDetected, tolerance, probability);
             case DistanceSensorVerdict.Rule.NothingInForce:
-                return Finding.Note(SharedCodes.NoValueInForce, $"No value is in force to compare with.");
+                return ChangeReasons.NothingInForce;
             case DistanceSensorVerdict.Rule.Changed:
                 return Finding.Warning(
                     DistanceSensorCodes.DistanceChanged,
                     $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}; it rests on {CountWords.Of(result.Runs.Count)} run{(result.Runs.Count == 1 ? "" : "s")}."
                 );
             default:
-                return Finding.Warning(
-                    SharedCodes.WithinToleranceNotShown,
-                    $"The change is smaller than its own uncertainty, but the value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}."
-                );
+                return ChangeReasons.NotShown(tolerance, probability);
         }
     }
 

@@ -35,22 +35,8 @@ internal static class DriveWheelAssumptions
             );
         if (question.TurnResolution is null)
             assumptions.Add(DriveWheelDefaults.TurnResolution.Assumed("turnResolution"));
-        if (question.Repeatability is null)
-        {
-            var prior = DriveWheelEvaluation.Prior(question);
-            assumptions.Add(new("repeatability", new Ratio(prior.Relative), prior.Origin));
-        }
-        else if (question.RepeatabilityDegreesOfFreedom is null)
-        {
-            assumptions.Add(
-                new(
-                    "repeatabilityDegreesOfFreedom",
-                    null,
-                    "default: the stated repeatability counts as known with 4 degrees of freedom; judgement, no published source"
-                )
-            );
-        }
-
+        if (DriveWheelEvaluation.Prior(question).Assumed(question.Repeatability, question.RepeatabilityDegreesOfFreedom) is { } assumed)
+            assumptions.Add(assumed);
         if (question.OutletsCaught is null && question.Outlets > 1)
             assumptions.Add(new("outletsCaught", null, "not stated: taken as all outlets"));
         if (question.OutletsCaught < question.Outlets && question.OutletSpread is null)

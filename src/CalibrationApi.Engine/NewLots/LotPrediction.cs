@@ -54,6 +54,15 @@ public sealed record LotPrediction
     /// <summary>k_new / k_old.</summary>
     public required double Ratio { get; init; }
 
+    /// <summary>What the mass per revolution is expected to change by, relative.</summary>
+    /// <remarks>
+    /// <para>Formula: k_new / k_old - 1.</para>
+    /// <para>Range: ratios above 0.</para>
+    /// <para>Source: our own derivation.</para>
+    /// <para>Accuracy: 1e-12 (LotPredictionTests).</para>
+    /// </remarks>
+    public double Change => Ratio - 1;
+
     /// <summary>Relative uncertainty of the prediction.</summary>
     public required TwoPartUncertainty Uncertainty { get; init; }
 

@@ -114,7 +114,7 @@ public static class NewLotEvaluation
         else if (prediction.DensityDiffers)
             yield return Finding.Warning(
                 NewLotCodes.DensityDiffers,
-                $"The bulk density is {question.After.Density} now against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Ratio - 1)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution."
+                $"The bulk density is {question.After.Density} now against {question.Before.Density} before. An element that displaces a volume then delivers {new Ratio(Math.Abs(prediction.Change)):F1} {(prediction.Ratio > 1 ? "more" : "less")} per revolution."
             );
         if (!question.SameLot)
             yield return Finding.Note(

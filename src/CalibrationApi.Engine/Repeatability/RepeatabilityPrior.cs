@@ -1,3 +1,6 @@
+using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.Repeatability;
 
 /// <summary>What is believed about the scatter of catches before any are made: scale and counter parts removed.</summary>
@@ -57,6 +60,20 @@ public sealed record RepeatabilityPrior(double Relative, double DegreesOfFreedom
         var (turns, mass) = (RevolutionPart / revolutions, KilogramPart / catchKilograms);
         return Math.Min(Most, Math.Sqrt(flow * flow + turns * turns + mass * mass));
     }
+
+    /// <summary>What stands in for a scatter that was not stated, or not stated how well it is known; null where both were.</summary>
+    /// <param name="relative">The scatter stated; null for none.</param>
+    /// <param name="degreesOfFreedom">How much that is worth; null when not stated.</param>
+    /// <param name="called">What the caller calls it.</param>
+    internal Assumption? Assumed(double? relative, double? degreesOfFreedom, string called = "repeatability") =>
+        relative is null ? new("repeatability", new Ratio(Relative), Origin)
+        : degreesOfFreedom is null
+            ? new(
+                "repeatabilityDegreesOfFreedom",
+                null,
+                $"default: the stated {called} counts as known with 4 degrees of freedom; judgement, no published source"
+            )
+        : null;
 
     /// <summary>The default with what the caller stated put in its place.</summary>
     public static RepeatabilityPrior From(double? relative, double? degreesOfFreedom, Func<RepeatabilityPrior> fallback)

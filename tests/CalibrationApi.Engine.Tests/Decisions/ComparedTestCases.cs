@@ -1,4 +1,3 @@
-using CalibrationApi.Engine.Weighing;
 using static CalibrationApi.Engine.Tests.Decisions.DecisionCase;
 using Rule = CalibrationApi.Engine.CatchTests.CatchTestVerdict.Rule;
 

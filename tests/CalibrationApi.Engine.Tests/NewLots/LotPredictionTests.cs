@@ -13,6 +13,7 @@ public sealed class LotPredictionTests
         var result = NewLotEvaluation.Evaluate(Changed.Lot(660, 635));
 
         Assert.Equal(0.36 * 635 / 660, result.Prediction.Value.KilogramsPerRevolution, 1e-15);
+        Assert.Equal(635.0 / 660 - 1, result.Prediction.Change, 1e-12);
         Assert.True(result.Prediction.DensitiesKnown);
     }
 

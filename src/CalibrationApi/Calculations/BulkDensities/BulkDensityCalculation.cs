@@ -150,7 +150,7 @@ internal static class BulkDensityCalculation
         };
 
     private static Mass Net(WeighingOfProduct one, MassQuantity? sharedTare) =>
-        one.Net?.Read() ?? new Mass(one.Gross!.Read().Kilograms - (one.Tare ?? sharedTare)!.Read().Kilograms);
+        one.Net?.Read() ?? NetMass.Of(one.Gross!.Read(), (one.Tare ?? sharedTare)!.Read());
 
     private static ReferenceAnswer ToAnswer(ReferenceComparison comparison, AnswerUnits units) =>
         new()

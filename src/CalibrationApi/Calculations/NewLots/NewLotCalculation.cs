@@ -82,7 +82,7 @@ internal static class NewLotCalculation
                 .. result.Reasons.Select(reason => new LotReason { Code = reason.Code.Word, Detail = units.Display.Write(reason.Detail) }),
             ],
             PredictedMassPerRevolution = units.Measured(prediction.Interval),
-            PredictedChange = units.Ratio(prediction.Ratio - 1),
+            PredictedChange = units.Ratio(prediction.Change),
             UncertaintyParts =
             [
                 .. prediction.Parts.Select(part => new LotUncertainty

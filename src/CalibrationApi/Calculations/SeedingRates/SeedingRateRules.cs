@@ -13,27 +13,18 @@ internal static class SeedingRateRules
 {
     public static void CheckTarget(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
     {
-        (string Name, Quantity? Value)[] targets =
-        [
-            (nameof(question.TargetStand), question.TargetStand),
-            (nameof(question.SeedsPerArea), question.SeedsPerArea),
-            (nameof(question.GerminableSeedsPerArea), question.GerminableSeedsPerArea),
-            (nameof(question.SeedsPerRow), question.SeedsPerRow),
-            (nameof(question.Rate), question.Rate),
-        ];
-        var given = targets.Where(target => target.Value is not null).ToArray();
-        if (given.Length == 0)
-            context.Report(
-                nameof(question.TargetStand),
-                ErrorCodes.MemberMissing,
-                "Say what is fixed. Give one of: targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow, rate."
-            );
-        foreach (var (name, _) in given.Skip(1))
-            context.Report(
-                name,
-                SharedCodes.SettingsAtOdds,
-                "The rest follows from one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate. Keep one and leave the others out."
-            );
+        CheckOneOf(
+            context,
+            [
+                (nameof(question.TargetStand), question.TargetStand),
+                (nameof(question.SeedsPerArea), question.SeedsPerArea),
+                (nameof(question.GerminableSeedsPerArea), question.GerminableSeedsPerArea),
+                (nameof(question.SeedsPerRow), question.SeedsPerRow),
+                (nameof(question.Rate), question.Rate),
+            ],
+            "Say what is fixed. Give one of: targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow, rate.",
+            "The rest follows from one of targetStand, seedsPerArea, germinableSeedsPerArea, seedsPerRow and rate. Keep one and leave the others out."
+        );
         if (question.SeedsPerRow is not null && question.RowSpacing is null)
             context.Report(
                 nameof(question.RowSpacing),
@@ -50,25 +41,16 @@ internal static class SeedingRateRules
 
     public static void CheckKernel(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
     {
-        (string Name, bool IsGiven)[] kernels =
-        [
-            (nameof(question.ThousandKernelMass), question.ThousandKernelMass is not null),
-            (nameof(question.SeedsPerMass), question.SeedsPerMass is not null),
-            (nameof(question.Sample), question.Sample is not null),
-        ];
-        var given = kernels.Where(kernel => kernel.IsGiven).ToArray();
-        if (given.Length == 0)
-            context.Report(
-                nameof(question.ThousandKernelMass),
-                ErrorCodes.MemberMissing,
-                "The mass of a kernel is missing. Give one of: thousandKernelMass, seedsPerMass, sample."
-            );
-        foreach (var (name, _) in given.Skip(1))
-            context.Report(
-                name,
-                SharedCodes.SettingsAtOdds,
-                "The mass of a kernel is given in more than one way. Keep one of thousandKernelMass, seedsPerMass and sample."
-            );
+        CheckOneOf(
+            context,
+            [
+                (nameof(question.ThousandKernelMass), question.ThousandKernelMass),
+                (nameof(question.SeedsPerMass), question.SeedsPerMass),
+                (nameof(question.Sample), question.Sample),
+            ],
+            "The mass of a kernel is missing. Give one of: thousandKernelMass, seedsPerMass, sample.",
+            "The mass of a kernel is given in more than one way. Keep one of thousandKernelMass, seedsPerMass and sample."
+        );
         // One seed and a ton are no sample, though each of the two is a number in range.
         var limits = QuantityLimits.Of(Dimension.MassPerThousand);
         if (
@@ -82,6 +64,20 @@ internal static class SeedingRateRules
                 SharedCodes.SettingsAtOdds,
                 $"Count and mass do not belong together: they make a mass of a thousand kernels that no seed has. It has to be {limits}. Check count, mass and unit."
             );
+    }
+
+    private static void CheckOneOf(
+        ValidationContext<SeedingRateRequest> context,
+        (string Member, object? Value)[] members,
+        string missing,
+        string surplus
+    )
+    {
+        var given = members.Where(member => member.Value is not null).ToArray();
+        if (given.Length == 0)
+            context.Report(members[0].Member, ErrorCodes.MemberMissing, missing);
+        foreach (var (member, _) in given.Skip(1))
+            context.Report(member, SharedCodes.SettingsAtOdds, surplus);
     }
 
     public static void CheckEstablishment(SeedingRateRequest question, ValidationContext<SeedingRateRequest> context)
