@@ -23,8 +23,8 @@ public enum ControllerForm
 
 /// <summary>How a controller takes the value: its form, unit and number of decimals.</summary>
 /// <remarks>
-/// <para>Formula: number = k f in the unit of the controller, k in kg/rev: f = 1, revolutions, 1 / pulses, 1 / density or revolutions per second,
-/// by form.</para>
+/// <para>Formula: number = k f in the unit of the controller, k in kg/rev: f = 1, revolutions, 1 / pulses, 1 / density or revolutions per
+/// second, by form.</para>
 /// <para>Range: values, pulses, densities and speeds above 0; 1 to 1000 revolutions; 0 to 9 decimals.</para>
 /// <para>Source: common practice, no published source.</para>
 /// <para>Accuracy: numbers exactly, what they give back within 1e-12, their errors within 1e-9 (ControllerEntryTests).</para>
@@ -58,7 +58,9 @@ public sealed record ControllerEntry
     /// <summary>Decimals the controller takes, 0 to <see cref="MostDecimals"/>.</summary>
     public int Decimals { get; }
 
-    /// <summary>The revolutions that one number stands for; null for every form but <see cref="ControllerForm.MassPerRevolutions"/>.</summary>
+    /// <summary>
+    /// The revolutions that one number stands for; null for every form but <see cref="ControllerForm.MassPerRevolutions"/>.
+    /// </summary>
     public int? Revolutions { get; private init; }
 
     // The canonical number typed in is the mass per revolution times this.

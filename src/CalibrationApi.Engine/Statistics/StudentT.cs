@@ -11,8 +11,8 @@ namespace CalibrationApi.Engine.Statistics;
 /// first neglected term is below 1e-15 there. Few whole degrees of freedom, which is what tests have, need no beta function outside the
 /// tails: there the probability is a short sum.</para>
 /// <para>Formula: P(T &lt;= t) = I(nu / (nu + t^2); nu / 2, 1/2) / 2 for t &lt; 0, the regularised incomplete beta function; the quantile
-/// is its inverse, the coverage factor of p the quantile of (1 + p) / 2. For whole nu up to 200, P(|T| &lt;= t) is a sum of nu / 2 powers of
-/// nu / (nu + t^2).</para>
+/// is its inverse, the coverage factor of p the quantile of (1 + p) / 2. For whole nu up to 200, P(|T| &lt;= t) is a sum of nu / 2 powers
+/// of nu / (nu + t^2).</para>
 /// <para>Range: nu from 1 to infinity, which is the normal distribution; probabilities strictly between 0 and 1; any t, infinite ones
 /// too.</para>
 /// <para>Source: Abramowitz &amp; Stegun 26.7.3 to 26.7.5 and 26.7.8 (SOURCES.md, key AS-1964); the incomplete beta function is the
