@@ -37,6 +37,9 @@ internal sealed class ReachedCodes
             Read([.. Instructions.Of(method)]);
     }
 
+    /// <summary>Whether one method leads to another.</summary>
+    public static bool Leads(MethodBase from, MethodBase to) => new ReachedCodes([from]).visited.Contains((to.Module, to.MetadataToken));
+
     public static IReadOnlySet<Code> From(params IEnumerable<MethodBase> roots) => new ReachedCodes(roots).codes;
 
     private void Read((OpCode Code, MemberInfo Member)[] instructions)

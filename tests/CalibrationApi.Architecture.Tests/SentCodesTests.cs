@@ -7,13 +7,17 @@ using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Evidence.Adoptions;
 using CalibrationApi.Evidence.CatchTests;
 using CalibrationApi.Plumbing.Contract;
+using CalibrationApi.Plumbing.Http;
+using CalibrationApi.Plumbing.Operations;
 using CalibrationApi.Plumbing.Quantities;
 using CalibrationApi.Records.Plans;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace CalibrationApi.Architecture.Tests;
 
 /// <summary>What an answer says that it can send is what its code can send, no code more and none less.</summary>
-public sealed class SentCodesTests
+public sealed class SentCodesTests(RunningHost host) : IClassFixture<RunningHost>
 {
     private const BindingFlags Any =
         BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
@@ -131,6 +135,23 @@ public sealed class SentCodesTests
             ReachedCodes.From(typeof(TypedValueCheck).GetMethod(nameof(TypedValueCheck.ObjectionsTo))!).OfType<RefusalCode>(),
             TypedValueCheck.Codes
         );
+
+    [Fact]
+    public void Operations_ThatAnswerWhatTheEngineRefuses_SayWithWhichCodes()
+    {
+        var told = typeof(ProblemResult).GetMethods(Any).Single(method => method.Name == "Told" && method.ReturnType.IsGenericType);
+        var answering = host
+            .Services.GetRequiredService<EndpointDataSource>()
+            .Endpoints.Where(endpoint => endpoint.Metadata.GetMetadata<MethodInfo>() is { } handler && ReachedCodes.Leads(handler, told))
+            .ToArray();
+
+        Assert.True(answering.Length > CalculationList.All.Count);
+        Assert.Empty(
+            answering
+                .Where(endpoint => endpoint.Metadata.GetMetadata<RefusedWith>() is null)
+                .Select(endpoint => $"{endpoint.DisplayName} answers what the engine refuses. Add RefusedWith to its metadata.")
+        );
+    }
 
     [Fact]
     public void Lists_OfWhatCarriesCodes_AllNameThem()

@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.CatchPlans;
 using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Operations;
 using CalibrationApi.Records.Describing;
@@ -16,6 +17,7 @@ internal static class PlansEndpoints
             .WithName("planCatchOfPlan")
             .WithTags("Plans")
             .Needs(Scope.Read)
+            .WithMetadata(new RefusedWith(CatchPlanCodes.Refusals))
             .WithMetadata(Declared.ComputingFromRecord);
         routes
             .MapGet("/plans/{id}/set-up", SetUpOfPlan.Handle)
