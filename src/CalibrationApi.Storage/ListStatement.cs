@@ -3,7 +3,8 @@ using System.Text;
 namespace CalibrationApi.Storage;
 
 /// <summary>
-/// The statement of a list in the order of time, which goes on after a line already seen; built from fixed parts, never from a request.
+/// The statement of a list, in the order of time or of arrival, which goes on after a line already seen; built from fixed parts, never
+/// from a request.
 /// </summary>
 /// <param name="select">What is read, up to the first condition.</param>
 internal sealed class ListStatement(string select)
@@ -32,4 +33,7 @@ internal sealed class ListStatement(string select)
             sql.Append($" and ({time}, {sequence}) {comparison} (@lastTime, @lastSequence)");
         return sql.Append($" order by {time} {direction}, {sequence} {direction} limit @most").ToString();
     }
+
+    /// <summary>The whole statement of a list that is in the order of one column alone.</summary>
+    public string InOrderOf(string sequence) => sql.Append($" order by {sequence} limit @most").ToString();
 }

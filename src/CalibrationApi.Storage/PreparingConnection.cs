@@ -21,6 +21,9 @@ internal sealed class PreparingConnection(string connectionString) : SqliteConne
     /// <summary>Nothing is left open that the next user would stumble over.</summary>
     public bool IsIdle => running == 0 && Transaction is null && State == ConnectionState.Open;
 
+    /// <summary>Workspaces in which what ran here changed something; whoever commits takes them out.</summary>
+    public HashSet<string> ChangedWorkspaces { get; } = new(StringComparer.Ordinal);
+
     /// <inheritdoc/>
     public override SqliteCommand CreateCommand() => new Command(this) { Transaction = Transaction, CommandTimeout = DefaultTimeout };
 

@@ -1,6 +1,7 @@
 using CalibrationApi.Administration.Audit;
 using CalibrationApi.Administration.Keys;
 using CalibrationApi.Administration.Workspaces;
+using CalibrationApi.Changes;
 using CalibrationApi.Evidence.Adoptions;
 using CalibrationApi.Evidence.CatchTests;
 using CalibrationApi.Evidence.History;
@@ -27,6 +28,7 @@ internal static class Capabilities
     {
         services.AddSingleton(typeof(IValidator<>), typeof(RequestValidator<>));
         services.AddAudit();
+        services.AddChanges();
     }
 
     public static void MapCapabilities(this WebApplication app)
@@ -46,6 +48,7 @@ internal static class Capabilities
         v1.MapScaleChecks();
         v1.MapAdoptions();
         v1.MapHistory();
+        v1.MapChanges();
         v1.MapWorkspaces();
         v1.MapKeys();
         v1.MapAudit();

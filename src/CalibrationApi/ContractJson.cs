@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using CalibrationApi.Administration.Audit;
 using CalibrationApi.Administration.Keys;
 using CalibrationApi.Administration.Workspaces;
+using CalibrationApi.Changes;
 using CalibrationApi.Evidence.Adoptions;
 using CalibrationApi.Evidence.CatchTests;
 using CalibrationApi.Evidence.History;
@@ -41,6 +42,7 @@ namespace CalibrationApi;
 [JsonSerializable(typeof(ScaleCheckOutcome))]
 [JsonSerializable(typeof(ScaleCheckAnswer))]
 [JsonSerializable(typeof(HistoryItem))]
+[JsonSerializable(typeof(ChangeItem))]
 [JsonSerializable(typeof(MachineRequest))]
 [JsonSerializable(typeof(ProductRequest))]
 [JsonSerializable(typeof(LotRequest))]

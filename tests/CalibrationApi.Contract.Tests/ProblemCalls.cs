@@ -3,6 +3,7 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
+using CalibrationApi.Storage;
 using CalibrationApi.Storage.OneWriter;
 using CalibrationApi.Testing;
 using Microsoft.Data.Sqlite;
@@ -17,6 +18,7 @@ internal static class ProblemCalls
     private const string Trace = "00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01";
 
     private const string Product = "/v1/products";
+    private const string Changes = "/v1/changes";
     private const string CatchTest = "/v1/calculations/catch-test";
 
     private static readonly DemoSeason Season = new();
@@ -53,6 +55,13 @@ internal static class ProblemCalls
             "The same request is sent again while the first is still being worked on.",
             () => Post(Product, """{ "name": "Spring barley" }"""),
             IsSentTwice: true
+        ),
+        new(
+            410,
+            "database-restored",
+            "The cursor stands behind changes that a backup undid.",
+            () => new(HttpMethod.Get, Changes),
+            IsUndone: true
         ),
         new(412, "changed-meanwhile", "If-Match names a revision that is no longer the last.", () => Put("\"r99\"")),
         new(413, "body-too-large", "The body is larger than 1 MiB.", () => Post(Product, new string(' ', 1_100_000))),
@@ -105,6 +114,7 @@ internal static class ProblemCalls
         {
             var body =
                 call.Failure is { } failure ? await SendToAFailingServiceAsync(call, failure)
+                : call.IsUndone ? await SendAfterItWasUndoneAsync(call)
                 : call.IsSentTwice ? await SendTwiceAtOnceAsync(service, call)
                 : call.Settings is { } settings ? await SendToAnotherServiceAsync(call, settings)
                 : await SendAsync(service.CreateClient(), call);
@@ -176,6 +186,23 @@ internal static class ProblemCalls
         return JsonNode.Parse(await told.Content.ReadAsStringAsync())!;
     }
 
+    // As a backup from before the last change would have it.
+    private static async Task<JsonNode> SendAfterItWasUndoneAsync(Call call)
+    {
+        await using var service = await new Service().LoadAsync();
+        using var client = service.CreateClient();
+        var page = JsonNode.Parse(await client.GetStringAsync(new Uri($"{Changes}?limit=1000", UriKind.Relative)))!;
+        using (var connection = service.Services.GetRequiredService<CalibrationDatabase>().Open())
+        {
+            using var command = connection.CreateCommand();
+            command.CommandText = "drop trigger changes_are_not_deleted; delete from changes where seq = (select max(seq) from changes)";
+            command.ExecuteNonQuery();
+        }
+
+        var address = new Uri($"{Changes}?after={page["after"]}", UriKind.Relative);
+        return await SendAsync(client, call with { Request = () => new HttpRequestMessage(HttpMethod.Get, address) });
+    }
+
     private static HttpRequestMessage Post(string path, string body, string media = "application/json") =>
         new(HttpMethod.Post, path) { Content = new StringContent(body, Encoding.UTF8, media) };
 
@@ -225,7 +252,8 @@ internal static class ProblemCalls
         bool IsKeyless = false,
         Exception? Failure = null,
         (string Name, string Value)[]? Settings = null,
-        bool IsSentBefore = false
+        bool IsSentBefore = false,
+        bool IsUndone = false
     );
 
     private sealed class TroubledClock(DateTimeOffset now) : TimeProvider

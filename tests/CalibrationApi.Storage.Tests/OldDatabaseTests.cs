@@ -3,6 +3,7 @@ using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.Changes;
 using CalibrationApi.Storage.Described;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.OneWriter;
@@ -82,6 +83,45 @@ public sealed class OldDatabaseTests
                 .Select(line => (line.Entry.Record, line.Entry.SupersededBy))
         );
         Assert.Equal(201, connection.QuerySingle<int>("select status from idempotency_keys where key = 'old'"));
+    }
+
+    // A file from before the list of changes has it in the order in which the records came, like one that wrote it itself.
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Changes_OldFile_TellOfEveryRecordInTheOrderInWhichItCame(string file)
+    {
+        using var database = Copy(file);
+        database.Database.Prepare();
+        using var connection = database.Open();
+
+        var changes = ChangeStore.List(connection, "local", new ChangeFilter(), 0, 100).ToArray();
+
+        Assert.Equal(
+            [
+                (1, "machine", 1, 1, "created"),
+                (2, "product", 2, 1, "created"),
+                (3, "lot", 3, 1, "created"),
+                (4, "scale", 4, 1, "created"),
+                (5, "container", 5, 1, "created"),
+                (6, "scale-check", 7, 1, "recorded"),
+                (7, "plan", 6, 1, "created"),
+                (8, "catch-test", 8, 1, "recorded"),
+                (9, "catch-test", 9, 1, "recorded"),
+                (10, "catch-test", 8, 2, "superseded"),
+                (11, "adoption", 10, 1, "recorded"),
+                (12, "machine", 1, 2, "changed"),
+            ],
+            changes.Select(one => (one.Sequence, one.Kind, int.Parse(one.Record[^12..]), one.Revision, one.What))
+        );
+        Assert.All(changes, change =>
+            Assert.Equal(change.Kind is "machine" or "plan" or "catch-test" or "adoption" ? Given.Id(1) : null, change.Machine)
+        );
+        var superseded = changes.Single(change => change.What == "superseded");
+        Assert.Equal(Given.Id(9), superseded.SupersededBy);
+        Assert.Equal(new DateTimeOffset(2026, 4, 18, 6, 40, 0, TimeSpan.FromHours(2)), superseded.OccurredAt);
+        Assert.Equal(TimeSpan.FromHours(2), superseded.OccurredAt!.Value.Offset);
+        Assert.Equal(changes.Length, changes.Select(change => change.Mark).Distinct().Count());
+        Assert.Equal(new ChangePosition(12, changes[^1].Mark), ChangeStore.Newest(connection, "local"));
     }
 
     [Theory]

@@ -56,6 +56,12 @@ public sealed class SchemaTests
             cases.Add("audit", "key", "'of no key'");
             cases.Add("refusals", "day", "'today'");
             cases.Add("refusals", "count", "0");
+            cases.Add("changes", "seq", "0");
+            cases.Add("changes", "kind", "''");
+            cases.Add("changes", "record", "'short'");
+            cases.Add("changes", "revision", "0");
+            cases.Add("changes", "what", "''");
+            cases.Add("changes", "occurred_at", "'without an offset'");
             return cases;
         }
     }
@@ -92,6 +98,7 @@ public sealed class SchemaTests
             ),
             ["audit"] = Row("workspace 'w' at 't' actor 'local' action 'a'"),
             ["refusals"] = Row("workspace 'w' day '2026-04-18' key 'k' code 'c' count 1 last_at 't'"),
+            ["changes"] = Row("workspace 'w' seq 1 mark 1 kind 'plan' record 'ID' revision 1 what 'created' received_at 't'"),
             ["idempotency_keys"] = Row("workspace 'w' route 'r' key 'k' fingerprint 'f' status 201 body x'00' created_at 't'"),
         };
 
@@ -168,6 +175,7 @@ public sealed class SchemaTests
     [InlineData("workspaces", "workspace")]
     [InlineData("keys", "id")]
     [InlineData("refusals", "code")]
+    [InlineData("changes", "seq")]
     public void Insert_SameKeyTwice_IsRefused(string table, string key)
     {
         using var database = TestDatabase.Empty();

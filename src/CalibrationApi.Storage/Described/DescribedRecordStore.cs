@@ -1,3 +1,5 @@
+using System.Text.Json;
+using CalibrationApi.Storage.Changes;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -9,16 +11,7 @@ public sealed class DescribedRecordStore(RecordKind kind)
     private const string Columns = "id, revision, name, retired, body, fingerprint, created_at as createdAt, updated_at as updatedAt";
 
     // The table name comes from a closed enumeration, never from a request.
-    private readonly string table = kind switch
-    {
-        RecordKind.Machines => "machines",
-        RecordKind.Products => "products",
-        RecordKind.Lots => "lots",
-        RecordKind.Scales => "scales",
-        RecordKind.Containers => "containers",
-        RecordKind.Plans => "plans",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    private readonly string table = WordOf(kind) + "s";
 
     /// <summary>The kind.</summary>
     public RecordKind Kind => kind;
@@ -55,7 +48,8 @@ public sealed class DescribedRecordStore(RecordKind kind)
             .Select(row => row.ToRecord());
 
     /// <summary>Adds a record with revision 1.</summary>
-    public void Insert(SqliteConnection connection, string workspace, DescribedRecord record) =>
+    public void Insert(SqliteConnection connection, string workspace, DescribedRecord record)
+    {
         connection.Execute(
             $"""
             insert into {table} (workspace, id, revision, name, retired, body, fingerprint, created_at, updated_at)
@@ -63,9 +57,14 @@ public sealed class DescribedRecordStore(RecordKind kind)
             """,
             Parameters(workspace, record)
         );
+        ChangeStore.Append(connection, workspace, Changed(record, ChangeWords.Created));
+    }
 
-    /// <summary>Describes a record anew.</summary>
-    public void Replace(SqliteConnection connection, string workspace, DescribedRecord record) =>
+    /// <summary>Describes a record anew; one that is not there is not made.</summary>
+    public void Replace(SqliteConnection connection, string workspace, DescribedRecord record)
+    {
+        if (Find(connection, workspace, record.Id) is not { } before)
+            return;
         connection.Execute(
             $"""
             update {table} set revision = @revision, name = @name, retired = @retired, body = @body, updated_at = @updatedAt
@@ -73,6 +72,50 @@ public sealed class DescribedRecordStore(RecordKind kind)
             """,
             Parameters(workspace, record)
         );
+        var what = (before.Retired, record.Retired) switch
+        {
+            (false, true) => ChangeWords.Retired,
+            (true, false) => ChangeWords.Reinstated,
+            _ => ChangeWords.Changed,
+        };
+        var change = Changed(record, what);
+        var machineBefore = MachineOf(before);
+        ChangeStore.Append(connection, workspace, change with { MachineBefore = machineBefore == change.Machine ? null : machineBefore });
+    }
+
+    private Change Changed(DescribedRecord record, string what) =>
+        new()
+        {
+            Kind = WordOf(kind),
+            Record = record.Id,
+            Revision = record.Revision,
+            What = what,
+            ReceivedAt = record.UpdatedAt,
+            Machine = MachineOf(record),
+        };
+
+    // A plan says for which machine it is.
+    private string? MachineOf(DescribedRecord record)
+    {
+        if (kind == RecordKind.Machines)
+            return record.Id;
+        if (kind != RecordKind.Plans)
+            return null;
+        using var body = JsonDocument.Parse(record.Body);
+        return body.RootElement.TryGetProperty("machine", out var machine) ? machine.GetString() : null;
+    }
+
+    private static string WordOf(RecordKind kind) =>
+        kind switch
+        {
+            RecordKind.Machines => "machine",
+            RecordKind.Products => "product",
+            RecordKind.Lots => "lot",
+            RecordKind.Scales => "scale",
+            RecordKind.Containers => "container",
+            RecordKind.Plans => "plan",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 
     private static object Parameters(string workspace, DescribedRecord record) =>
         new

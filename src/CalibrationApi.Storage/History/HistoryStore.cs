@@ -17,8 +17,9 @@ public static class HistoryStore
         where h.workspace = @workspace
         """;
 
-    /// <summary>Adds a line.</summary>
-    public static void Append(SqliteConnection connection, string workspace, HistoryEntry entry) =>
+    /// <summary>Adds a line, and tells of the record and of the one that it takes the place of.</summary>
+    public static void Append(SqliteConnection connection, string workspace, HistoryEntry entry)
+    {
         connection.Execute(
             """
             insert into history (workspace, kind, record, machine, meter, element, setting, product, lot, scale, plan, verdict, value, expanded, change,
@@ -52,6 +53,8 @@ public static class HistoryStore
                 entry.Reason,
             }
         );
+        EvidenceChanges.Append(connection, workspace, entry);
+    }
 
     /// <summary>The lines that follow a position, read one by one.</summary>
     /// <param name="connection">Stays open while the lines are read.</param>

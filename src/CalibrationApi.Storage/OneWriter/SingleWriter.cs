@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Runtime.ExceptionServices;
 using System.Threading.Channels;
+using CalibrationApi.Storage.Changes;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
@@ -40,6 +41,9 @@ public sealed class SingleWriter : IAsyncDisposable
 
     /// <summary>How many requests wait for their turn.</summary>
     public int Waiting => queue.Reader.Count;
+
+    /// <summary>Tells of what became durable here.</summary>
+    public ChangeSignal Changes { get; } = new();
 
     /// <summary>Runs <paramref name="work"/> in a transaction and returns its result once it is durable.</summary>
     /// <param name="work">
@@ -90,6 +94,7 @@ public sealed class SingleWriter : IAsyncDisposable
             }
 
             batch.Clear();
+            connection.ChangedWorkspaces.Clear();
         }
     }
 
@@ -119,6 +124,8 @@ public sealed class SingleWriter : IAsyncDisposable
         metrics.Committed(batch.Count, start);
         foreach (var job in batch)
             job.Acknowledge();
+        foreach (var workspace in connection.ChangedWorkspaces)
+            Changes.Tell(workspace);
     }
 
     private abstract class Job

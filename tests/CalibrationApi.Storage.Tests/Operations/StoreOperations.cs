@@ -3,6 +3,7 @@ using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.Adoptions;
 using CalibrationApi.Storage.Audit;
 using CalibrationApi.Storage.CatchTests;
+using CalibrationApi.Storage.Changes;
 using CalibrationApi.Storage.Described;
 using CalibrationApi.Storage.History;
 using CalibrationApi.Storage.OneWriter;
@@ -23,6 +24,7 @@ internal static class StoreOperations
         .. Adoptions(),
         .. ScaleChecks(),
         .. History(),
+        .. Changes(),
         .. Idempotency(),
         .. Access(),
         .. Audit(),
@@ -147,6 +149,28 @@ internal static class StoreOperations
         );
         yield return StoreOperation.Writing(typeof(SupersessionStore), nameof(SupersessionStore.TryInsert), (c, w) =>
             Assert.True(SupersessionStore.TryInsert(c, w, "catch-test", Given.Supersession(1, New)))
+        );
+    }
+
+    private static IEnumerable<StoreOperation> Changes()
+    {
+        var type = typeof(ChangeStore);
+        var machine = Given.Id(RecordKind.Machines);
+        foreach (
+            var (name, filter) in new[]
+            {
+                ("of all", new ChangeFilter()),
+                ("by kind", new ChangeFilter { Kind = "plan" }),
+                ("by machine", new ChangeFilter { Machine = machine }),
+                ("by both", new ChangeFilter { Kind = "catch-test", Machine = machine }),
+            }
+        )
+            yield return StoreOperation.Listing(type, nameof(ChangeStore.List), (c, w) => ChangeStore.List(c, w, filter, 0, 10), name);
+        yield return StoreOperation.Finding(type, nameof(ChangeStore.Newest), (c, w) =>
+            ChangeStore.Newest(c, w) is { Sequence: > 0 } position ? position : null
+        );
+        yield return StoreOperation.Finding(type, nameof(ChangeStore.Holds), (c, w) =>
+            ChangeStore.Holds(c, w, ChangeStore.Newest(c, TestDatabase.Local)) ? "holds" : null
         );
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using CalibrationApi.Tests.Changes;
 using Microsoft.Data.Sqlite;
 
 namespace CalibrationApi.Tests.Crash;
@@ -11,6 +12,7 @@ public sealed class CrashTests : IDisposable
 {
     private const int Rounds = 20;
     private const int Clients = 8;
+    private const int Readers = 2;
     private readonly string folder = Directory.CreateTempSubdirectory("calibration-crash-").FullName;
 
     [Fact]
@@ -19,6 +21,9 @@ public sealed class CrashTests : IDisposable
         var file = Path.Combine(folder, "calibration.db");
         var random = new Random(20260418);
         var (acknowledged, unanswered) = (new List<string>(), new List<string>());
+        CrashingService? now = null;
+        // They wait for changes while the process is killed, and go on where they were.
+        ChangeReader[] readers = [.. Enumerable.Range(0, Readers).Select(_ => new ChangeReader(path => now!.GetAsync(path)))];
         await using (var first = await CrashingService.StartAsync(file))
         {
             await first.DescribeAsync();
@@ -27,16 +32,19 @@ public sealed class CrashTests : IDisposable
         for (var round = 0; round < Rounds; round++)
         {
             await using var service = await CrashingService.StartAsync(file);
+            now = service;
             await RecoverAsync(service, acknowledged, unanswered);
             Assert.Empty(CrashingService.Faults(file));
 
             var sent = new ConcurrentDictionary<string, bool>();
             var begun = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
             var clients = Enumerable.Range(0, Clients).Select(_ => Task.Run(() => SendUntilKilledAsync(service, sent, begun))).ToArray();
+            var reading = readers.Select(reader => Task.Run(() => ReadUntilKilledAsync(reader))).ToArray();
             await await Task.WhenAny(begun.Task, Task.WhenAll(clients));
             await Task.Delay(random.Next(250));
             await service.KillAsync();
             await Task.WhenAll(clients);
+            await Task.WhenAll(reading);
 
             Assert.Empty(CrashingService.Faults(file));
             acknowledged.AddRange(sent.Where(test => test.Value).Select(test => test.Key));
@@ -46,6 +54,9 @@ public sealed class CrashTests : IDisposable
         await using var last = await CrashingService.StartAsync(file);
         var cut = unanswered.Count;
         await RecoverAsync(last, acknowledged, unanswered);
+        now = last;
+        foreach (var reader in readers)
+            await AssertSawAllAsync(reader, acknowledged);
         Assert.True(acknowledged.Count > Rounds * Clients, $"Only {acknowledged.Count} tests were acknowledged.");
         Assert.True(cut > 0, "No request was under way when the process was killed for the last time.");
     }
@@ -74,6 +85,25 @@ public sealed class CrashTests : IDisposable
         acknowledged.AddRange(unanswered);
         unanswered.Clear();
         Assert.Equal(acknowledged.Order(StringComparer.Ordinal), (await service.HistoryAsync()).Order(StringComparer.Ordinal));
+    }
+
+    private static async Task ReadUntilKilledAsync(ChangeReader reader)
+    {
+        try
+        {
+            while (true)
+                await reader.ReadPageAsync(limit: 5, waitSeconds: 30);
+        }
+        catch (HttpRequestException) { }
+    }
+
+    // Every test once, behind the three records that they refer to, and no number twice or left out.
+    private static async Task AssertSawAllAsync(ChangeReader reader, List<string> acknowledged)
+    {
+        Assert.NotEmpty(reader.Seen);
+        await reader.ReadOnAsync();
+        Assert.Equal(Enumerable.Range(1, acknowledged.Count + 3), reader.Numbers);
+        Assert.Equal(acknowledged.Order(StringComparer.Ordinal), reader.Ids.Skip(3).Order(StringComparer.Ordinal));
     }
 
     private static async Task SendUntilKilledAsync(

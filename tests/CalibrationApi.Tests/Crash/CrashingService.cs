@@ -79,6 +79,13 @@ internal sealed class CrashingService : IAsyncDisposable
         return [.. lines.Select(line => JsonNode.Parse(line)!["id"]!.GetValue<string>())];
     }
 
+    /// <summary>A page of a list; throws when the service dies before it answers.</summary>
+    public async Task<JsonNode> GetAsync(string path)
+    {
+        using var response = await client.GetAsync(new Uri(path, UriKind.Relative));
+        return JsonNode.Parse(await response.EnsureSuccessStatusCode().Content.ReadAsStringAsync())!;
+    }
+
     /// <summary>
     /// What is wrong with a file: its pages, its references, and tests, catches and lines of the history that do not belong together.
     /// </summary>

@@ -18,6 +18,7 @@ internal sealed class DocumentDetails : IDocumentFilter
         ["Scale checks"] = "Checks of scales against known masses; the error found is corrected in later tests.",
         ["Values in force"] = "What was typed into the controllers, by whom, why and on what evidence.",
         ["History"] = "Everything that happened, in the order of time.",
+        ["Changes"] = "Every stored change in the order in which it was stored, for whoever must miss none.",
         ["Workspaces"] = "What one farm, dealer or customer keeps, apart from all others; for whoever runs the installation.",
         ["Keys"] = "Who may do what in a workspace.",
         ["Audit"] = "What was done with which key, and what was refused.",

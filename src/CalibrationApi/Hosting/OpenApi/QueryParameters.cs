@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CalibrationApi.Changes;
 using CalibrationApi.Evidence.History;
 using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
@@ -21,6 +22,9 @@ internal sealed class QueryParameters : IOperationFilter
         ["includeRetired"] = schema => (schema.Type, schema.Default) = (JsonSchemaType.Boolean, false),
         ["limit"] = schema => (schema.Pattern, schema.Default) = ("^([1-9][0-9]{0,2}|1000|all)$", "100"),
         ["cursor"] = schema => (schema.MinLength, schema.MaxLength) = (1, 500),
+        ["after"] = schema => (schema.MinLength, schema.MaxLength) = (1, 500),
+        ["wait"] = schema => (schema.Pattern, schema.Default) = (ChangesQuery.WaitPattern, "0s"),
+        ["kind"] = schema => Words(schema, ChangesQuery.Kinds, null),
         ["order"] = schema => Words(schema, QueryWord.Orders, QueryWord.Orders[0]),
         ["verdict"] = schema => Words(schema, HistoryQuery.Verdicts, null),
         ["from"] = schema => schema.Format = "date-time",
@@ -52,6 +56,8 @@ internal sealed class QueryParameters : IOperationFilter
         ["at"] = "2026-04-18T06:40:00Z",
         ["limit"] = "100",
         ["cursor"] = "eyJ2IjoxfQ",
+        ["after"] = "eyJ2IjoxfQ",
+        ["wait"] = "20s",
     };
 
     private const string SomeId = "019a0000-0000-7000-8000-000000000000";

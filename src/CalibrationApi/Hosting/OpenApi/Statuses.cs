@@ -19,6 +19,7 @@ internal sealed class Statuses : IOperationFilter
         [406] = "The answer cannot be given in any of the media types asked for.",
         [408] = "The body came too slowly.",
         [409] = "A request with the same Idempotency-Key is being worked on; Retry-After says when to ask again.",
+        [410] = "A backup from before this cursor took the place of the database. Read the list from its beginning.",
         [412] = "Somebody changed the record since the revision named by If-Match.",
         [413] = "The body is larger than the service takes: 1 MiB, unless its operator chose otherwise.",
         [415] = "The body is not application/json in UTF-8, or it is compressed.",

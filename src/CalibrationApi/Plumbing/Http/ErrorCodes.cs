@@ -149,6 +149,10 @@ internal static class ErrorCodes
     public static ErrorCode CursorInvalid { get; } =
         new("cursor-invalid", "Start again without a cursor, and follow the links of the answers as they are.", 400);
 
+    /// <summary>A backup from before this cursor took the place of the database: what the cursor stands behind is there no more.</summary>
+    public static ErrorCode DatabaseRestored { get; } =
+        new("database-restored", "Read the list from its beginning, and make what you keep equal to it.", 410);
+
     /// <summary>The time cannot be read, or lies too far in the future.</summary>
     public static ErrorCode TimeWrong { get; } =
         new("time-wrong", "Write it as in 2026-04-18T06:40:00Z or with an offset. In an address a plus sign is %2B.", 422);

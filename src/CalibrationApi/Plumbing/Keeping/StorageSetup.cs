@@ -23,6 +23,7 @@ internal static class StorageSetup
             )
         );
         builder.Services.AddSingleton<SingleWriter>();
+        builder.Services.AddSingleton(services => services.GetRequiredService<SingleWriter>().Changes);
         builder.Services.AddSingleton<KeysInFlight>();
         builder.Services.AddSingleton<Cursors>();
     }

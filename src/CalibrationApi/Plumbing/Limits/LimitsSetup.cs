@@ -27,6 +27,7 @@ internal static partial class LimitsSetup
         });
         builder.Services.AddSingleton<RequestLimits>();
         builder.Services.AddSingleton<BatchLimit>();
+        builder.Services.AddSingleton<WaitLimit>();
         builder.Services.AddRequestTimeouts(timeouts =>
         {
             timeouts.DefaultPolicy = Policy(limits.RequestTime);

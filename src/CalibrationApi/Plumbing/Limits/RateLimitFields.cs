@@ -18,6 +18,7 @@ internal static class RateLimitFields
     public const string PerAddress = "address";
     public const string PerKey = "key";
     public const string Batches = "batches";
+    public const string Waits = "waits";
 
     /// <summary>A policy: so many requests in a window.</summary>
     public static string Policy(string name, int quota) =>

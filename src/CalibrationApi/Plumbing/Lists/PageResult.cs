@@ -23,7 +23,18 @@ internal sealed class PageResult(
     IDisposable owned
 ) : IResult, IDisposable
 {
+    public const string CursorParameter = "cursor";
+
     private const string LinesType = "application/x-ndjson; charset=utf-8";
+
+    /// <summary>The parameter of the address that takes a cursor.</summary>
+    public string Parameter { private get; init; } = CursorParameter;
+
+    /// <summary>
+    /// Makes the cursor after the last page, from the position of its last item where it has any, for a list that never ends; null for one
+    /// that does.
+    /// </summary>
+    public Func<string?, string>? End { private get; init; }
 
     /// <summary>It goes out as a file and not as an answer to a program.</summary>
     public bool IsExport => format != PageFormat.Json;
@@ -78,6 +89,8 @@ internal sealed class PageResult(
             var document = new JsonObject { ["items"] = new JsonArray([.. page]) };
             if (address is not null)
                 document["next"] = address;
+            if (End is not null)
+                document["after"] = address is null ? End(last) : next(last!);
             body = JsonSerializer.SerializeToUtf8Bytes(document, JsonSettings.Writing);
         }
 
@@ -101,9 +114,9 @@ internal sealed class PageResult(
         var request = context.Request;
         var query = QueryString.Create([
             .. request
-                .Query.Where(pair => pair.Key != "cursor")
+                .Query.Where(pair => pair.Key != Parameter)
                 .SelectMany(pair => pair.Value.Select(value => KeyValuePair.Create(pair.Key, value))),
         ]);
-        return $"{request.Scheme}://{request.Host}{request.PathBase}{request.Path}{query.Add("cursor", next(position))}";
+        return $"{request.Scheme}://{request.Host}{request.PathBase}{request.Path}{query.Add(Parameter, next(position))}";
     }
 }

@@ -14,11 +14,12 @@ internal static class Pages
             "There is no record with this id. Check it, or look in the list."
         );
 
-    public static ProblemResult WrongCursor() =>
+    /// <param name="parameter">The parameter that it came in.</param>
+    public static ProblemResult WrongCursor(string parameter = PageResult.CursorParameter) =>
         ProblemResult.Unreadable(
             new ProblemError
             {
-                Parameter = "cursor",
+                Parameter = parameter,
                 Code = ErrorCodes.CursorInvalid,
                 Detail = "This cursor is not one of this list with these filters. Start without a cursor and follow the next links.",
             }

@@ -107,6 +107,9 @@ internal static class Declared
     /// <summary>An operation that lists what is below a record.</summary>
     public static object[] ListingBelow { get; } = [.. Listing, .. Problems([StatusCodes.Status404NotFound])];
 
+    /// <summary>An operation that lists changes, whose cursors outlive the database when a backup takes its place.</summary>
+    public static object[] ListingChanges { get; } = [.. Listing, .. Problems([StatusCodes.Status410Gone])];
+
     /// <summary>An operation that answers one question of a calculation.</summary>
     public static object[] Calculation { get; } =
         Problems([

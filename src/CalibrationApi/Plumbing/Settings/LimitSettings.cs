@@ -42,6 +42,20 @@ internal sealed record LimitSettings
         10_000,
         "batches answered at once for one key, or for one address without a key"
     );
+    private static readonly WholeSetting Waits = new(
+        Group + "WaitsAtOnce",
+        200,
+        1,
+        50_000,
+        "requests that wait at once for a change to come; never more than half of the connections"
+    );
+    private static readonly WholeSetting WaitsOfOne = new(
+        Group + "WaitsAtOncePerCaller",
+        20,
+        1,
+        50_000,
+        "the same for one key, or for one address without a key"
+    );
     private static readonly WholeSetting Body = new(
         Group + "BodyKiB",
         1024,
@@ -105,6 +119,8 @@ internal sealed record LimitSettings
         AllConnections,
         Batches,
         BatchesOfOne,
+        Waits,
+        WaitsOfOne,
         Body,
         BatchLine,
         Depth,
@@ -131,6 +147,10 @@ internal sealed record LimitSettings
     public required int BatchesAtOnce { get; init; }
 
     public required int BatchesAtOncePerCaller { get; init; }
+
+    public required int WaitsAtOnce { get; init; }
+
+    public required int WaitsAtOncePerCaller { get; init; }
 
     public required int BodyBytes { get; init; }
 
@@ -165,6 +185,8 @@ internal sealed record LimitSettings
             Connections = AllConnections.Read(section, faults),
             BatchesAtOnce = Batches.Read(section, faults),
             BatchesAtOncePerCaller = BatchesOfOne.Read(section, faults),
+            WaitsAtOnce = Waits.Read(section, faults),
+            WaitsAtOncePerCaller = WaitsOfOne.Read(section, faults),
             BodyBytes = KiB(Body),
             LineBytes = KiB(BatchLine),
             JsonDepth = Depth.Read(section, faults),

@@ -175,8 +175,9 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
     [Fact]
     public async Task Cursor_OfAnotherWorkspace_AnswersAsATamperedOne()
     {
-        foreach (var path in new[] { "/v1/machines", "/v1/history", "/v1/keys", "/v1/audit" })
+        foreach (var path in new[] { "/v1/machines", "/v1/history", "/v1/keys", "/v1/audit", "/v1/changes" })
         {
+            var parameter = path == "/v1/changes" ? "after" : "cursor";
             var site = farms.North;
             farms.Service.Key = null;
             site.Key(Scope.Read);
@@ -184,12 +185,12 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
             if (path == "/v1/machines")
                 await farms.SendAsync("createMachine", await farms.SampleAsync("createMachine", site), site.Full.Text);
             var next = (await GetAsync(site, $"{path}?limit=1")).Expect(200).Next!;
-            var cursor = next[(next.IndexOf("cursor=", StringComparison.Ordinal) + "cursor=".Length)..];
+            var cursor = next[(next.IndexOf($"{parameter}=", StringComparison.Ordinal) + parameter.Length + 1)..];
 
-            var foreign = await GetAsync(farms.South, $"{path}?limit=1&cursor={cursor}");
-            var tampered = await GetAsync(farms.South, $"{path}?limit=1&cursor={cursor[..^4]}AAAA");
+            var foreign = await GetAsync(farms.South, $"{path}?limit=1&{parameter}={cursor}");
+            var tampered = await GetAsync(farms.South, $"{path}?limit=1&{parameter}={cursor[..^4]}AAAA");
 
-            Assert.Equal(200, (await GetAsync(site, $"{path}?limit=1&cursor={cursor}")).Status);
+            Assert.Equal(200, (await GetAsync(site, $"{path}?limit=1&{parameter}={cursor}")).Status);
             Assert.Equal("cursor-invalid", (await foreign.ProblemAsync(400)).Only().Code);
             AssertAlike(tampered, foreign, path);
         }

@@ -28,6 +28,7 @@ internal sealed record Sample(string Path, JsonNode? Body = null, string Media =
             Row("setUpOfPlan", site => new($"/v1/plans/{site.Ids["plans"]}/set-up")),
             Row("listValuesInForce", site => new($"/v1/machines/{site.Farm.Machine}/values-in-force")),
             Row("listHistory", _ => new("/v1/history")),
+            Row("listChanges", _ => new("/v1/changes")),
             Row("listCatchTests", _ => new("/v1/catch-tests")),
             Row("listAdoptions", _ => new("/v1/adoptions")),
             Row("listScaleChecks", _ => new("/v1/scale-checks")),
