@@ -93,5 +93,5 @@ internal static class Given
         return outcome.Result;
     }
 
-    public static string InMetric(this FormattableString sentence) => DisplayUnits.Metric.Write(sentence);
+    public static string InMetric(this Sentence sentence) => DisplayUnits.Metric.Write(sentence);
 }

@@ -62,15 +62,15 @@ public sealed record AdoptedAgainstTest(MassPerRevolution Adopted, string InWord
             yield return Finding.Warning(TypedValueCodes.AdoptedOtherwise, $"The test behind this value said '{verdict}', not adopt.");
     }
 
-    private FormattableString? Otherwise()
+    private Sentence? Otherwise()
     {
         var adopted = Adopted.KilogramsPerRevolution;
         if (Test.Enter is { } given)
             return IsNumberGiven ?? Math.Abs(adopted - given.KilogramsPerRevolution) <= SameNumber * adopted
                 ? null
-                : (FormattableString)$"The number typed in, {InWords}, is not the {GivenInWords!} that the test gave.";
+                : (Sentence)$"The number typed in, {InWords}, is not the {GivenInWords!} that the test gave.";
         return Math.Abs(adopted - Test.Measured.KilogramsPerRevolution) <= Test.ExpandedUncertainty
             ? null
-            : (FormattableString)$"The number typed in, {InWords}, lies outside what the test measured, {Test.Measured}.";
+            : (Sentence)$"The number typed in, {InWords}, lies outside what the test measured, {Test.Measured}.";
     }
 }

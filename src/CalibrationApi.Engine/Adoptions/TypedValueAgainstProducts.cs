@@ -62,9 +62,9 @@ public static class TypedValueAgainstProducts
     }
 
     /// <summary>To which other product the number belongs, as a sentence; null when to none.</summary>
-    internal static FormattableString? Belongs(TypedValue typed) =>
+    internal static Sentence? Belongs(TypedValue typed) =>
         Fitting(typed) is { } other
-            ? (FormattableString)$"It fits {other.Name}, for which {other.Value.Value} is in force on this element."
+            ? (Sentence)$"It fits {other.Name}, for which {other.Value.Value} is in force on this element."
             : null;
 
     /// <summary>The products in words.</summary>

@@ -115,7 +115,7 @@ public static class TypedValueCheck
     /// <param name="reason">The answer of the person who typed it in.</param>
     public static Finding Despite(RefusalCode code, string reason)
     {
-        FormattableString detail = $"This number was typed in although {Objected[code]}. The reason given: {reason}";
+        Sentence detail = $"This number was typed in although {Objected[code]}. The reason given: {reason}";
         return code == TypedValueCodes.TypedMoreThanElementHolds
             ? Finding.Stop(TypedValueCodes.AdoptedDespite, detail)
             : Finding.Warning(TypedValueCodes.AdoptedDespite, detail);
@@ -199,7 +199,7 @@ public static class TypedValueCheck
         : code == TypedValueCodes.TypedInOtherUnit ? "That is what pounds taken as kilograms look like, or kilograms taken as pounds."
         : "That is what a count doubled or halved looks like.";
 
-    private static FormattableString Compared(double ratio) =>
+    private static Sentence Compared(double ratio) =>
         ratio switch
         {
             >= 1.5 => $"{ratio:0.##} times",
@@ -211,5 +211,5 @@ public static class TypedValueCheck
     private static double Ratio(TypedValue typed, MassPerRevolution compared) =>
         typed.Value.KilogramsPerRevolution / compared.KilogramsPerRevolution;
 
-    private sealed record Objection(RefusalCode Code, FormattableString Detail);
+    private sealed record Objection(RefusalCode Code, Sentence Detail);
 }

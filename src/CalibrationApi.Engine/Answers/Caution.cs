@@ -1,9 +1,10 @@
+using CalibrationApi.Engine.Quantities;
 namespace CalibrationApi.Engine.Answers;
 
 /// <summary>Something that can hurt a person, in one sentence.</summary>
 /// <param name="Code">Its code.</param>
 /// <param name="Detail">The sentence.</param>
-public sealed record Caution(CautionCode Code, FormattableString Detail)
+public sealed record Caution(CautionCode Code, Sentence Detail)
 {
     /// <summary>Goes before everything said here; common practice.</summary>
     public static Caution ManualFirst { get; } =

@@ -6,7 +6,7 @@ namespace CalibrationApi.Engine.Answers;
 internal static class Chance
 {
     // Rounded down, so that a probability that falls short of what is asked never reads as if it met it; and none is ever certain.
-    public static FormattableString Of(double probability) =>
+    public static Sentence Of(double probability) =>
         probability switch
         {
             < 0.01 => $"under {new Ratio(0.01)}",

@@ -12,10 +12,10 @@ internal static class ProbabilityWords
     public const double AlmostCertain = 0.995;
 
     /// <summary>A probability that speaks for something.</summary>
-    public static FormattableString Likely(double probability) =>
-        probability >= AlmostCertain ? (FormattableString)$"more than {new Ratio(0.99):F0}" : $"{new Ratio(probability):F0}";
+    public static Sentence Likely(double probability) =>
+        probability >= AlmostCertain ? (Sentence)$"more than {new Ratio(0.99):F0}" : $"{new Ratio(probability):F0}";
 
     /// <summary>A probability that speaks against something.</summary>
-    public static FormattableString OnlyLikely(double probability) =>
-        probability <= 1 - AlmostCertain ? (FormattableString)$"less than {new Ratio(0.01):F0}" : $"only {new Ratio(probability):F0}";
+    public static Sentence OnlyLikely(double probability) =>
+        probability <= 1 - AlmostCertain ? (Sentence)$"less than {new Ratio(0.01):F0}" : $"only {new Ratio(probability):F0}";
 }

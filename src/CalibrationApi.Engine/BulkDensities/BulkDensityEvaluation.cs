@@ -71,12 +71,12 @@ public static class BulkDensityEvaluation
             ? loose
             : null;
 
-    private static FormattableString Headline(BulkDensityQuestion question, MeasuredValue density, ReferenceComparison? comparison)
+    private static Sentence Headline(BulkDensityQuestion question, MeasuredValue density, ReferenceComparison? comparison)
     {
         var evidence = question.Evidence;
         var value = new BulkDensity(density.Value);
         var give = new Ratio(density.ExpandedUncertainty / density.Value);
-        FormattableString from = evidence switch
+        Sentence from = evidence switch
         {
             WeighedVolume weighed =>
                 $"from {CountWords.Of(weighed.IndicatedNet.Count)} weighing{(weighed.IndicatedNet.Count == 1 ? "" : "s")} of {weighed.Volume}",
@@ -86,7 +86,7 @@ public static class BulkDensityEvaluation
             _ => $"from published values only",
         };
         var product = question.Product is { } name ? $" of {name}" : "";
-        FormattableString sentence =
+        Sentence sentence =
             $"The bulk density{product} is {value}, give or take {give:0.#} ({new Ratio(density.CoverageProbability):0.##} coverage), {from}.";
         if (evidence is PublishedDensity)
             return $"{sentence} Start with it, and weigh a known volume of your own lot.";

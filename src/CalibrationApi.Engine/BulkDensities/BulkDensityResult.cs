@@ -8,7 +8,7 @@ namespace CalibrationApi.Engine.BulkDensities;
 public sealed record BulkDensityResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>What the density is known from.</summary>
     public required DensityBasis Basis { get; init; }

@@ -56,9 +56,9 @@ internal static class DensityFindings
             yield break;
         var density = measured.Value;
         var name = ReferenceDensities.NameOf(comparison.Material);
-        FormattableString published =
+        Sentence published =
             comparison.Lightest == comparison.Densest
-                ? (FormattableString)$"{comparison.Lightest}"
+                ? (Sentence)$"{comparison.Lightest}"
                 : $"{comparison.Lightest} to {comparison.Densest}";
         var direction = comparison.Beyond > 0 ? "denser" : "lighter";
         // A number that is right in another unit is a slip also where lots could just be so.
@@ -77,20 +77,20 @@ internal static class DensityFindings
         );
     }
 
-    private static FormattableString Reason(DensityEvidence evidence, double density, ReferenceComparison comparison)
+    private static Sentence Reason(DensityEvidence evidence, double density, ReferenceComparison comparison)
     {
         var slips = Slips(evidence, density, comparison).ToArray();
         if (slips.Length > 0)
             return $"{slips[0]} would explain it.";
         var ratio = density / comparison.Densest.KilogramsPerCubicMetre;
         return ratio is >= LeastParticle and <= MostParticle
-            ? (FormattableString)
+            ? (Sentence)
                 $"Single granules or kernels are about that dense, a bulk of them with the air between is not: it may be a particle density."
             : $"Check the product, the mass, the volume and their units.";
     }
 
     // What may have gone wrong with the numbers themselves, nearest first.
-    private static IEnumerable<FormattableString> Slips(DensityEvidence evidence, double density, ReferenceComparison comparison)
+    private static IEnumerable<Sentence> Slips(DensityEvidence evidence, double density, ReferenceComparison comparison)
     {
         if (evidence is ReadDensity read)
         {

@@ -86,7 +86,7 @@ public static class CatchPlanEvaluation
                         $"meters/{i}",
                         bound.Mass.Kilograms <= 0
                             ? $"The empty container already weighs as much as {MeterPlanning.BoundWords(bound.Kind)} allows. Use a lighter container, or state what really limits it."
-                            : (FormattableString)
+                            : (Sentence)
                                 $"One revolution delivers {plan.Meters[i].Value.Value}, but {MeterPlanning.BoundWords(bound.Kind)} allows only {bound.Mass}. Check the units of the value and of the {BoundMember(bound.Kind)}."
                     )
                 );
@@ -124,21 +124,21 @@ public static class CatchPlanEvaluation
         return stops;
     }
 
-    private static FormattableString Headline(CatchPlanQuestion plan, MeterPlan[] meters, Speed? common)
+    private static Sentence Headline(CatchPlanQuestion plan, MeterPlan[] meters, Speed? common)
     {
         if (common is not { } speed)
             return $"No simulated speed suits all these meters, so run them one after the other. Catch {Those(meters, meter => $"{Each(meter)} at a simulated {meter.SimulatedSpeed}")}.";
-        FormattableString lead =
+        Sentence lead =
             speed == plan.GroundSpeed
-                ? (FormattableString)$"At {speed}"
-                : (FormattableString)$"Simulate {speed} in place of {plan.GroundSpeed}:";
+                ? (Sentence)$"At {speed}"
+                : (Sentence)$"Simulate {speed} in place of {plan.GroundSpeed}:";
         if (meters.Length == 1)
             return $"{lead} catch {Each(meters[0])}.";
         return $"{lead} {(plan.Drive == MeterDrive.Separate ? "start all together" : "all stop together")} and catch {Those(meters, Each)}.";
     }
 
     // The headline is read in the yard: beyond three meters the list below it is.
-    private static FormattableString Those(MeterPlan[] meters, Func<MeterPlan, FormattableString> each) =>
+    private static Sentence Those(MeterPlan[] meters, Func<MeterPlan, Sentence> each) =>
         meters.Length switch
         {
             1 => each(meters[0]),
@@ -147,7 +147,7 @@ public static class CatchPlanEvaluation
             _ => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}; and {CountWords.Of(meters.Length - 3)} more",
         };
 
-    private static FormattableString Each(MeterPlan meter)
+    private static Sentence Each(MeterPlan meter)
     {
         var times = meter.Catches is { } catches and > 1 ? $", {CountWords.Of(catches)} times" : "";
         return $"{meter.CatchMass} at {meter.Meter.Name} in {meter.Revolutions:0.#} ({meter.RunTime:F0}){times}";

@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.CatchPlans;
 public sealed record CatchPlanResult
 {
     /// <summary>One sentence that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>The meters in the order given.</summary>
     public required IReadOnlyList<MeterPlan> Meters { get; init; }
@@ -106,4 +106,4 @@ public sealed record Stop(IReadOnlyList<string> Meters, IReadOnlyList<Duration> 
 /// <param name="After">Steps that come before.</param>
 /// <param name="Detail">What to do.</param>
 /// <param name="Meter">The meter it is about, if one.</param>
-public sealed record PlanStep(string Id, IReadOnlyList<string> After, FormattableString Detail, string? Meter = null);
+public sealed record PlanStep(string Id, IReadOnlyList<string> After, Sentence Detail, string? Meter = null);

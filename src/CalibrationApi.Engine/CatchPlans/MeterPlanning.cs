@@ -215,7 +215,7 @@ internal sealed class MeterPlanning
                 SharedCodes.PrecisionOutOfReach,
                 CatchCount.OutOfReach(Wanted, Common(), Coverage)
                     ? $"{meter.Name}: {new Ratio(Wanted):0.##} cannot be reached with this scale and a catch of {new Mass(Mass)}. Make the catch larger, use a finer scale, or check this one against known masses."
-                    : (FormattableString)
+                    : (Sentence)
                         $"{meter.Name}: not even {CatchCount.Most} catches reach {new Ratio(Wanted):0.##}, because single catches scatter too much. Make each catch longer, count finer, or ask for less.",
                 meter.Name
             );
@@ -253,23 +253,23 @@ internal sealed class MeterPlanning
     private int? CatchesForShortestRun =>
         Math.Ceiling(plan.ShortestRunSeconds / RunTime - 1e-9) is var catches && catches <= CatchCount.Most ? (int)catches : null;
 
-    private FormattableString OrMoreCatches() =>
+    private Sentence OrMoreCatches() =>
         CatchesForShortestRun is { } catches
-            ? (FormattableString)$" Otherwise make at least {CountWords.Of(catches)} catches, which run that long together."
+            ? (Sentence)$" Otherwise make at least {CountWords.Of(catches)} catches, which run that long together."
             : $"";
 
     // What makes room for a catch of that mass. The simulated speed is as high as the limits of the meter allow already.
-    private FormattableString Remedy(double mass) =>
+    private Sentence Remedy(double mass) =>
         LimitedBy.Kind switch
         {
             CatchBoundKind.Container => ContainerFor(mass) is { } volume
-                ? (FormattableString)$"Use a container of at least {volume:G3}."
+                ? (Sentence)$"Use a container of at least {volume:G3}."
                 : $"Use a larger container, with a scale and a lift that carry it.",
             CatchBoundKind.ScaleCapacity => $"Use a scale with more capacity or a lighter container.",
             CatchBoundKind.LiftLimit => $"Lift with two persons or a hoist and state that as liftLimit.",
             CatchBoundKind.LongestRun when OwnSpeedFor(mass) is { } own => $"Catch this meter in a run of its own, at a simulated {own}.",
             CatchBoundKind.LongestRun => meter.SpeedLimits.Maximum is null
-                ? (FormattableString)
+                ? (Sentence)
                     $"Allow a run of {new Duration(mass / flow):F0}, or state the highest speed of the meter, so that a higher ground speed can be simulated."
                 : $"Allow a run of {new Duration(mass / flow):F0}, or use an element that delivers more per revolution.",
             CatchBoundKind.SharedShaft => $"Catch this meter in a run of its own.",

@@ -106,18 +106,18 @@ internal static class PlanSteps
     private static string[] Each(IReadOnlyList<MeterPlan> meters, Func<int, string> id) =>
         [.. Enumerable.Range(0, meters.Count).Select(id)];
 
-    private static FormattableString Start(CatchPlanQuestion plan, IReadOnlyList<MeterPlan> meters, Speed? common) =>
+    private static Sentence Start(CatchPlanQuestion plan, IReadOnlyList<MeterPlan> meters, Speed? common) =>
         common is null
-            ? (FormattableString)
+            ? (Sentence)
                 $"Run the meters one after the other, each at its own simulated ground speed: {Speeds(meters)}. Count the revolutions of each."
-        : meters.Count == 1 ? (FormattableString)$"Start the meter and the count of revolutions."
+        : meters.Count == 1 ? (Sentence)$"Start the meter and the count of revolutions."
         : plan.Drive == MeterDrive.Separate
-            ? (FormattableString)
+            ? (Sentence)
                 $"Start all meters together, which only holds if every one of them is primed. Count the revolutions of each."
         : $"Start the shaft. Count the revolutions.";
 
-    private static FormattableString Speeds(IReadOnlyList<MeterPlan> meters) =>
-        meters.Select(meter => (FormattableString)$"{meter.Meter.Name} {meter.SimulatedSpeed}").Aggregate((one, next) => $"{one}; {next}");
+    private static Sentence Speeds(IReadOnlyList<MeterPlan> meters) =>
+        meters.Select(meter => (Sentence)$"{meter.Meter.Name} {meter.SimulatedSpeed}").Aggregate((one, next) => $"{one}; {next}");
 
     private static void AddPreparation(
         List<PlanStep> steps,
@@ -148,7 +148,7 @@ internal static class PlanSteps
                 Simulate,
                 [ClearToPrime],
                 common is { } speed
-                    ? (FormattableString)$"Set the controller to the target rates and to a simulated ground speed of {speed}."
+                    ? (Sentence)$"Set the controller to the target rates and to a simulated ground speed of {speed}."
                     : $"Set the controller to the target rates, and before each meter turns to its own simulated ground speed: {Speeds(meters)}."
             )
         );
@@ -177,7 +177,7 @@ internal static class PlanSteps
                     Tare(i),
                     [SafeAfterPriming],
                     plan.TareReading == TareReading.Zeroed
-                        ? (FormattableString)
+                        ? (Sentence)
                             $"Put the product caught under {name} back into its tank. Set the scale to zero with the empty container on it, and place it under {name} again."
                         : $"Put the product caught under {name} back into its tank. Weigh the empty container (without it the scale must show zero), and place it under {name} again.",
                     name

@@ -60,7 +60,7 @@ internal static class RunFindings
             );
     }
 
-    private static FormattableString? WhyNotAsPlanned(CatchPlanQuestion plan, MeterPlanning asked)
+    private static Sentence? WhyNotAsPlanned(CatchPlanQuestion plan, MeterPlanning asked)
     {
         var speed = new RotationalSpeed(asked.MeterSpeed);
         if (asked.Limits.Maximum is { } maximum && Threshold.IsAbove(asked.MeterSpeed, maximum.RevolutionsPerSecond))
@@ -70,11 +70,11 @@ internal static class RunFindings
         if (Threshold.IsBelow(asked.RunTime, plan.ShortestRunSeconds))
             return $"its catch would be full after {new Duration(asked.RunTime):F0}, before its drive has settled";
         return Threshold.IsBelow(asked.Mass, asked.WorthwhileMass)
-            ? (FormattableString)$"{new Duration(plan.LongestRunSeconds):F0} would bring only {new Mass(asked.Mass)}"
+            ? (Sentence)$"{new Duration(plan.LongestRunSeconds):F0} would bring only {new Mass(asked.Mass)}"
             : null;
     }
 
     // Only where the meter can turn at the planned speed at all.
-    private static FormattableString CheckCatch(CatchPlanQuestion plan, MeterPlanning asked) =>
-        asked.Limits.Allow(asked.MeterSpeed) ? (FormattableString)$" Make a short check catch at {plan.GroundSpeed} as well." : $"";
+    private static Sentence CheckCatch(CatchPlanQuestion plan, MeterPlanning asked) =>
+        asked.Limits.Allow(asked.MeterSpeed) ? (Sentence)$" Make a short check catch at {plan.GroundSpeed} as well." : $"";
 }

@@ -106,7 +106,7 @@ internal static class CatchTestFindings
             );
     }
 
-    private static FormattableString Possible(CatchTestResult result)
+    private static Sentence Possible(CatchTestResult result)
     {
         const int InOneSentence = 3;
         var first = result

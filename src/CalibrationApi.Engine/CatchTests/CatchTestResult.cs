@@ -10,7 +10,7 @@ namespace CalibrationApi.Engine.CatchTests;
 public sealed record CatchTestResult
 {
     /// <summary>One sentence that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>What to do.</summary>
     public required CatchTestVerdict.Decision Decision { get; init; }

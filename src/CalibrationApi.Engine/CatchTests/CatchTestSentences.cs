@@ -8,7 +8,7 @@ internal static class CatchTestSentences
 {
     private const double RoundsToNothing = 0.0005;
 
-    public static FormattableString Headline(CatchTestResult result)
+    public static Sentence Headline(CatchTestResult result)
     {
         var estimate = result.Estimate;
         var value = new MassPerRevolution(estimate.Value.Value);
@@ -64,7 +64,7 @@ internal static class CatchTestSentences
                 return Finding.Stop(
                     CatchTestCodes.LikelyMistake,
                     named.Probability >= ProbabilityWords.AlmostCertain
-                        ? (FormattableString)$"{named.Detail} It is almost certain."
+                        ? (Sentence)$"{named.Detail} It is almost certain."
                         : $"{named.Detail} Its probability is {new Ratio(named.Probability):F0}."
                 );
             case CatchTestVerdict.Rule.Impossible:
@@ -109,7 +109,7 @@ internal static class CatchTestSentences
                 return Finding.Warning(
                     CatchTestCodes.CatchApart,
                     result.Agreement.FarthestCatch is { } catchApart
-                        ? (FormattableString)
+                        ? (Sentence)
                             $"Catch {catchApart + 1} stands {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1} apart from the others; among honest catches that comes up in fewer than 5 tests of 100."
                         : $"The two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}; two honest ones do so in fewer than 5 tests of 100."
                 );
@@ -137,20 +137,20 @@ internal static class CatchTestSentences
         }
     }
 
-    private static FormattableString FirstCheck(CatchTestResult result) =>
+    private static Sentence FirstCheck(CatchTestResult result) =>
         result.LikelyMistakes.Shown is [var first, ..]
-            ? (FormattableString)$"{first.Detail} {first.Code.Remedy}"
+            ? (Sentence)$"{first.Detail} {first.Code.Remedy}"
             : $"Go through the test step by step as it was done.";
 
-    private static FormattableString Adopt(CatchTestResult result) =>
-        result.Enter is { } number ? (FormattableString)$"Adopt {number.InWords}." : $"Adopt {result.ToUse!.Value}.";
+    private static Sentence Adopt(CatchTestResult result) =>
+        result.Enter is { } number ? (Sentence)$"Adopt {number.InWords}." : $"Adopt {result.ToUse!.Value}.";
 
-    private static FormattableString Keep(CatchTestResult result) =>
-        result.InForce is { } number ? (FormattableString)$"Keep {number.InWords}." : $"Keep {result.Change!.Reference.Value}.";
+    private static Sentence Keep(CatchTestResult result) =>
+        result.InForce is { } number ? (Sentence)$"Keep {number.InWords}." : $"Keep {result.Change!.Reference.Value}.";
 
-    private static FormattableString Apart(CatchTestResult result) =>
+    private static Sentence Apart(CatchTestResult result) =>
         result.Agreement.FarthestCatch is { } one
-            ? (FormattableString)
+            ? (Sentence)
                 $"catch {one + 1} stands apart from the others by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1}"
             : $"the two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}";
 
@@ -162,12 +162,12 @@ internal static class CatchTestSentences
             : $"the {CountWords.Of(counted)} catches do not agree well";
     }
 
-    private static FormattableString AsMuchOrNot(ChangeAgainstReference change) =>
-        Math.Abs(change.Delta.Value) < RoundsToNothing ? (FormattableString)$"as much per revolution as it says" : MoreOrLess(change);
+    private static Sentence AsMuchOrNot(ChangeAgainstReference change) =>
+        Math.Abs(change.Delta.Value) < RoundsToNothing ? (Sentence)$"as much per revolution as it says" : MoreOrLess(change);
 
-    private static FormattableString MoreOrLess(ChangeAgainstReference change) =>
+    private static Sentence MoreOrLess(ChangeAgainstReference change) =>
         change.Delta.Value >= 0
-            ? (FormattableString)$"{new Ratio(change.Delta.Value):F1} more per revolution"
+            ? (Sentence)$"{new Ratio(change.Delta.Value):F1} more per revolution"
             : $"{new Ratio(-change.Delta.Value):F1} less per revolution";
 
     private static string More(int catches) => catches == 1 ? "Make one more catch." : $"Make {CountWords.Of(catches)} more catches.";

@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.CatchTests;
 internal static class HeadlineQualification
 {
     /// <summary>A sentence to follow the headline; null when it can stand alone.</summary>
-    public static FormattableString? Of(CatchTestQuestion test, CatchTestResult result)
+    public static Sentence? Of(CatchTestQuestion test, CatchTestResult result)
     {
         if (result.Decision.Verdict is not (Verdict.Keep or Verdict.Adopt))
             return null;
@@ -23,7 +23,7 @@ internal static class HeadlineQualification
     }
 
     /// <summary>Names of the conditions that were not those of sowing, as findings say in full.</summary>
-    private static FormattableString? Conditions(CatchTestQuestion test)
+    private static Sentence? Conditions(CatchTestQuestion test)
     {
         if (test.Conditions is not { } conditions)
             return null;
@@ -31,18 +31,18 @@ internal static class HeadlineQualification
         if (names.Length > 0)
             return $"But the {Together(names)} {(names.Length == 1 ? "was" : "were")} not as in sowing: test again near the conditions of sowing.";
         return conditions.IsNearlyEmpty(test.SowingConditions)
-            ? (FormattableString)$"But the tank was nearly empty: test again with more product in it."
+            ? (Sentence)$"But the tank was nearly empty: test again with more product in it."
             : null;
     }
 
-    private static FormattableString? Entry(CatchTestQuestion test, CatchTestResult result)
+    private static Sentence? Entry(CatchTestQuestion test, CatchTestResult result)
     {
         if (result.Decision.Verdict != Verdict.Adopt || test.ControllerEntry is not { } entry)
             return null;
         if (result.Enter is not { } enter)
             return $"But with {entry.Decimals} decimals in {entry.Unit.Symbol} the controller could only take 0: choose a form or a unit with more digits first.";
         return CatchTestFindings.RoundingMatters(enter, result.Settings)
-            ? (FormattableString)
+            ? (Sentence)
                 $"But the controller takes too few decimals: that is {new Ratio(Math.Abs(enter.RoundingError)):F1} {(enter.RoundingError > 0 ? "above" : "below")} the value found."
             : null;
     }

@@ -31,13 +31,13 @@ public static class ScaleErrorBehindChange
     }
 
     /// <summary>The change in words, with both numbers.</summary>
-    internal static FormattableString InWords(this LaterScaleError error, ChangeAgainstReference change) =>
+    internal static Sentence InWords(this LaterScaleError error, ChangeAgainstReference change) =>
         $"The scale behind {(change.Reference.Kind == ReferenceKind.ValueInForce ? "the value in force" : "the start value")} showed {new Ratio(Math.Abs(error.Error)):F1} too {(error.Error > 0 ? "much" : "little")}, as was found later. That alone makes {MoreOrLess(error.ChangeItMakes)} per revolution; this test shows {MoreOrLess(change.Delta.Value)}.";
 
     /// <summary>The finding.</summary>
     internal static Finding AsFinding(this LaterScaleError error, ChangeAgainstReference change) =>
         Finding.Warning(CatchTestCodes.OldScaleExplainsChange, error.InWords(change));
 
-    private static FormattableString MoreOrLess(double change) =>
-        change >= 0 ? (FormattableString)$"{new Ratio(change):F1} more" : $"{new Ratio(-change):F1} less";
+    private static Sentence MoreOrLess(double change) =>
+        change >= 0 ? (Sentence)$"{new Ratio(change):F1} more" : $"{new Ratio(-change):F1} less";
 }

@@ -9,9 +9,9 @@ internal static class SecondTestSentences
     private const string Anew =
         "Set the test up anew: weigh the empty container again, count the points, look at element and product, and prime the meter. Then test again before you type anything in.";
 
-    public static FormattableString Needed(CatchTestResult result) =>
+    public static Sentence Needed(CatchTestResult result) =>
         result.SecondTest is { } second
-            ? (FormattableString)$"{Change(result)}, and {Called(second)} does not bear it out. {Anew}"
+            ? (Sentence)$"{Change(result)}, and {Called(second)} does not bear it out. {Anew}"
             : $"{Change(result)}. One set-up does not show such a change. {Anew}";
 
     public static Finding WhyNeeded(CatchTestResult result)
@@ -21,7 +21,7 @@ internal static class SecondTestSentences
             ? Finding.Warning(
                 CatchTestCodes.TestsDisagree,
                 second.Agrees
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}. They are not far apart, but the two together do not show a change: at least one of them fits what was expected."
                     : $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, and two honest tests like these by no more than {new Ratio(second.LargestHonestDifference):F1}."
             )
@@ -31,7 +31,7 @@ internal static class SecondTestSentences
             );
     }
 
-    public static FormattableString Confirmed(CatchTestResult result, FormattableString adopt) =>
+    public static Sentence Confirmed(CatchTestResult result, Sentence adopt) =>
         $"{Change(result)}, and {Called(result.SecondTest!)} agrees. {adopt}";
 
     public static Finding WhyConfirmed(CatchTestResult result)
@@ -45,12 +45,12 @@ internal static class SecondTestSentences
 
     private static MassPerRevolution Found(CatchTestResult result) => new(result.Estimate.Value.Value);
 
-    private static FormattableString Change(CatchTestResult result)
+    private static Sentence Change(CatchTestResult result)
     {
         var expected = result.FromExpected!;
         var source = expected.IsPredicted ? "is expected of this lot" : $"{result.Change!.Reference.Called} says";
         return expected.Delta >= 0
-            ? (FormattableString)$"The meter delivers {new Ratio(expected.Delta):F1} more per revolution than {source}"
+            ? (Sentence)$"The meter delivers {new Ratio(expected.Delta):F1} more per revolution than {source}"
             : $"The meter delivers {new Ratio(-expected.Delta):F1} less per revolution than {source}";
     }
 

@@ -88,9 +88,9 @@ internal static class DistanceSensorFindings
     {
         if (result.Slip is not { } slip || Math.Abs(slip.Value) <= slip.ExpandedUncertainty)
             return;
-        FormattableString seen =
+        Sentence seen =
             slip.Value > 0
-                ? (FormattableString)
+                ? (Sentence)
                     $"At work the wheel turns more often for the same distance than on the reference: it slips by {new Ratio(slip.Value):F1}."
                 : $"At work the wheel turns less often for the same distance than on the reference: it skids by {new Ratio(RollingWheel.SkidOf(slip.Value)):F1}, or the tyre is larger there.";
         findings.Add(
@@ -114,7 +114,7 @@ internal static class DistanceSensorFindings
                 Finding.Warning(
                     DistanceSensorCodes.WidthDiffers,
                     change > 0
-                        ? (FormattableString)
+                        ? (Sentence)
                             $"The machine is {width.Nominal} wide, but each pass covers {width.Effective} anew: the field gets {new Ratio(change):F1} too much. Correct the spacing of the passes."
                         : $"The machine is {width.Nominal} wide, but each pass covers {width.Effective}: the field gets {new Ratio(-change):F1} too little, and strips may be left. Correct the spacing of the passes."
                 )
@@ -130,7 +130,7 @@ internal static class DistanceSensorFindings
             Finding.Warning(
                 DistanceSensorCodes.WidthDiffers,
                 change > 0
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"The controller reckons with {width.Used}, but each pass covers {width.Effective} anew: that alone gives the field {new Ratio(change):F1} too much. {remedy}"
                     : $"The controller reckons with {width.Used}, but each pass covers {width.Effective}: that alone gives the field {new Ratio(-change):F1} too little{(width.Overlap.Metres < 0 ? ", and strips may be left" : "")}. {remedy}"
             )

@@ -10,7 +10,7 @@ namespace CalibrationApi.Engine.DistanceSensors;
 public sealed record DistanceSensorResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>What to do.</summary>
     public required DistanceSensorVerdict.Decision Decision { get; init; }

@@ -10,7 +10,7 @@ internal static class DistanceSensorSentences
 {
     private const double RoundsToNothing = 0.0005;
 
-    public static FormattableString Headline(DistanceSensorQuestion question, DistanceSensorResult result)
+    public static Sentence Headline(DistanceSensorQuestion question, DistanceSensorResult result)
     {
         var precision = new Ratio(result.Estimate.RelativeExpanded);
         var wanted = new Ratio(result.WantedPrecision);
@@ -82,29 +82,29 @@ internal static class DistanceSensorSentences
 
     // Where the pulses of a turn are unknown, what is told is the distance of a turn. Pulses are told by the metre or foot, too:
     // their own unit is of 100 m.
-    private static FormattableString Value(DistanceSensorResult result) =>
+    private static Sentence Value(DistanceSensorResult result) =>
         result.Counts.IsPulses
-            ? (FormattableString)
+            ? (Sentence)
                 $"{new PulsesPerDistance(result.Estimate.CountsPerMetre.Value)} ({new CountPerLength(result.Estimate.CountsPerMetre.Value):pulses})"
             : $"{new Length(1 / result.Estimate.CountsPerMetre.Value)} per turn of the wheel";
 
-    private static FormattableString Adopt(DistanceSensorResult result) =>
-        result.Enter is { } number ? (FormattableString)$"Type in {number.InWords}." : $"Adopt {Value(result)}.";
+    private static Sentence Adopt(DistanceSensorResult result) =>
+        result.Enter is { } number ? (Sentence)$"Type in {number.InWords}." : $"Adopt {Value(result)}.";
 
-    private static FormattableString MoreOrFewer(DistanceSensorResult result) =>
+    private static Sentence MoreOrFewer(DistanceSensorResult result) =>
         result.Change!.Delta.Value >= 0
-            ? (FormattableString)$"{new Ratio(result.Change.Delta.Value):F1} more {Things(result)}"
+            ? (Sentence)$"{new Ratio(result.Change.Delta.Value):F1} more {Things(result)}"
             : $"{new Ratio(-result.Change.Delta.Value):F1} fewer {Things(result)}";
 
-    private static FormattableString AsManyOrNot(DistanceSensorResult result) =>
+    private static Sentence AsManyOrNot(DistanceSensorResult result) =>
         Math.Abs(result.Change!.Delta.Value) < RoundsToNothing
-            ? (FormattableString)$"as many {Things(result)} as it says"
+            ? (Sentence)$"as many {Things(result)} as it says"
             : MoreOrFewer(result);
 
     private static string Things(DistanceSensorResult result) => result.Counts.IsPulses ? "pulses" : "turns";
 
     // A wrong width can outweigh a wrong distance; then the two are told together.
-    private static FormattableString OnTheField(DistanceSensorQuestion question, DistanceSensorResult result)
+    private static Sentence OnTheField(DistanceSensorQuestion question, DistanceSensorResult result)
     {
         if (question.MeterDrive == MeterDrive.GroundDriven)
             return $" and area; the rate does not follow it, because a wheel turns the meters";
@@ -112,7 +112,7 @@ internal static class DistanceSensorSentences
         if (Math.Abs((result.Effect.WidthFactor ?? 1) - 1) <= DistanceSensorDefaults.NoticeableWidth)
             return $" and applies too {MuchOrLittle(result)}";
         return Math.Abs(change) < RoundsToNothing
-            ? (FormattableString)$"; with the width that is off too, the field happens to get its rate"
+            ? (Sentence)$"; with the width that is off too, the field happens to get its rate"
             : $"; with the width that is off too, the field gets {new Ratio(Math.Abs(change)):F1} too {(change > 0 ? "much" : "little")}";
     }
 
@@ -121,9 +121,9 @@ internal static class DistanceSensorSentences
 
     private static string More(int runs) => runs == 1 ? "Drive one more run." : $"Drive {CountWords.Of(runs)} more runs.";
 
-    private static FormattableString OutOfReachRemedy(DistanceSensorResult result) =>
+    private static Sentence OutOfReachRemedy(DistanceSensorResult result) =>
         TapeIsTooWide(result)
-            ? (FormattableString)
+            ? (Sentence)
                 $"The tape alone leaves {new Ratio(StudentT.CoverageFactor(DistanceSensorDefaults.Coverage, double.PositiveInfinity) * result.Estimate.Tape):F1} of doubt: measure the course with a better one."
             : $"Drive a longer course, line up with its marks more closely, or find out what makes the runs differ.";
 }

@@ -9,7 +9,7 @@ namespace CalibrationApi.Engine.DriveWheelTurns;
 public sealed record DriveWheelResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>What to do about the setting; null without a test or a target rate.</summary>
     public Verdict? Verdict { get; init; }

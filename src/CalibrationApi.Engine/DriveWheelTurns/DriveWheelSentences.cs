@@ -13,13 +13,13 @@ internal static class DriveWheelSentences
     // A gearing turned round is suggested where the rate is then about right; judgement.
     private const double AboutRight = 0.2;
 
-    public static FormattableString Headline(DriveWheelQuestion question, DriveWheelResult result)
+    public static Sentence Headline(DriveWheelQuestion question, DriveWheelResult result)
     {
         if (result.Rate is { } rate)
             return Tested(question, result, new MassPerArea(rate.Value), new Ratio(rate.ExpandedUncertainty / rate.Value));
         if (result.RateOfStatedMeter is { } reckoned && result.Turns.Count == 0)
             return question.TargetRate is { } target && Off(reckoned, target) is { } off
-                ? (FormattableString)
+                ? (Sentence)
                     $"Reckoned from the meter, the machine puts down {reckoned}, {off} the target. A turn test shows whether it does."
                 : $"Reckoned from the meter, the machine puts down {reckoned}. A turn test shows whether it does.";
         if (result is { NeededMeterRevolutionsPerTurn: { } geared, Turns.Count: 0 })
@@ -28,7 +28,7 @@ internal static class DriveWheelSentences
             return $"One turn of the drive wheel covers {result.Wheel.AreaPerTurn}.";
         var turns = first.Turns.ToString(first.Turns < 10 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
         return first.Total is { } total
-            ? (FormattableString)$"Turn the drive wheel {turns} times for {first.Area} and expect {total}{Each(first.PerOutlet)}."
+            ? (Sentence)$"Turn the drive wheel {turns} times for {first.Area} and expect {total}{Each(first.PerOutlet)}."
             : $"Turn the drive wheel {turns} times for {first.Area}.";
     }
 
@@ -126,7 +126,7 @@ internal static class DriveWheelSentences
 
     private static MassPerArea Most => new(DriveWheelDefaults.MostRate);
 
-    private static FormattableString Tested(DriveWheelQuestion question, DriveWheelResult result, MassPerArea rate, Ratio precision)
+    private static Sentence Tested(DriveWheelQuestion question, DriveWheelResult result, MassPerArea rate, Ratio precision)
     {
         if (!DriveWheelEvaluation.IsPlausible(rate))
             return $"Do not use this test: {rate:0.##} is no rate that a seeding machine puts down. Check units, turns, width and circumference.";
@@ -134,9 +134,9 @@ internal static class DriveWheelSentences
             return $"{empty} gave nothing. Clear the way from meter to outlet, then test again before you change the setting.";
         if (result is not { Acceptance: { } acceptance, Correction: { } correction })
             return $"The turn test gives {rate}, known within {precision:F1}.";
-        FormattableString found =
+        Sentence found =
             Math.Abs(acceptance.Deviation.Value) < RoundsToNothing
-                ? (FormattableString)$"The turn test gives the target rate of {question.TargetRate}"
+                ? (Sentence)$"The turn test gives the target rate of {question.TargetRate}"
                 : $"The turn test gives {rate}, {new Ratio(Math.Abs(acceptance.Deviation.Value)):F1} {(acceptance.Deviation.Value > 0 ? "above" : "below")} the target";
         return result.Verdict switch
         {
@@ -174,11 +174,11 @@ internal static class DriveWheelSentences
     }
 
     // Null where the two are as good as equal.
-    private static FormattableString? Off(MassPerArea rate, MassPerArea target)
+    private static Sentence? Off(MassPerArea rate, MassPerArea target)
     {
         var ratio = rate.KilogramsPerSquareMetre / target.KilogramsPerSquareMetre;
         return Math.Abs(ratio - 1) < RoundsToNothing ? null
-            : ratio >= 2 ? (FormattableString)$"{ratio:0.#} times"
+            : ratio >= 2 ? (Sentence)$"{ratio:0.#} times"
             : $"{new Ratio(Math.Abs(ratio - 1)):F1} {(ratio > 1 ? "above" : "below")}";
     }
 
@@ -197,7 +197,7 @@ internal static class DriveWheelSentences
             Finding.Warning(
                 DriveWheelCodes.RateOffTarget,
                 !IsNear(rate, target, DriveWheelDefaults.LargeCorrection - 1) && IsNear(turned, target, AboutRight)
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"Reckoned from the meter, the rate is {rate}, {off} the target. With {1 / gearing:0.###} meter revolutions per turn of the wheel it would be {turned}: is the gearing stated the wrong way round?"
                     : $"Reckoned from the meter, the rate is {rate}, {off} the target. {result.NeededPerMeterRevolution} would be needed in place of {perRevolution}, or {result.NeededMeterRevolutionsPerTurn:0.###} meter revolutions per turn of the wheel in place of {gearing:0.###}."
             )
@@ -207,13 +207,13 @@ internal static class DriveWheelSentences
     private static bool IsNear(MassPerArea rate, MassPerArea target, double tolerance) =>
         !Threshold.IsAbove(Math.Abs(rate.KilogramsPerSquareMetre / target.KilogramsPerSquareMetre - 1), tolerance);
 
-    private static FormattableString Correct(DriveWheelQuestion question, SettingCorrection correction) =>
+    private static Sentence Correct(DriveWheelQuestion question, SettingCorrection correction) =>
         correction.Setting is { } setting
-            ? (FormattableString)$"As a first step, move the setting from {question.Setting:0.##} to {setting:0.##}."
+            ? (Sentence)$"As a first step, move the setting from {question.Setting:0.##} to {setting:0.##}."
             : $"As a first step, make the setting {correction.Factor:0.000} times what it is.";
 
-    private static FormattableString Each(Mass? perOutlet) =>
-        perOutlet is { } mass ? (FormattableString)$" in all, {mass} from each outlet" : $" in all";
+    private static Sentence Each(Mass? perOutlet) =>
+        perOutlet is { } mass ? (Sentence)$" in all, {mass} from each outlet" : $" in all";
 
     private static void Implausible(DriveWheelQuestion question, DriveWheelResult result, List<Finding> findings)
     {
@@ -254,13 +254,13 @@ internal static class DriveWheelSentences
         ];
         if (off is not [var worst, ..])
             return;
-        FormattableString gives =
+        Sentence gives =
             $"outlet {worst.Index + 1} of those caught gives {new Ratio(Math.Abs(worst.Item.Deviation)):F1} {(worst.Item.Deviation > 0 ? "more" : "less")} than their mean";
         findings.Add(
             Finding.Warning(
                 DriveWheelCodes.OutletOffMean,
                 off.Length == 1
-                    ? (FormattableString)$"One outlet is beyond the limit of {new Ratio(result.Tolerance):0.##}: {gives}."
+                    ? (Sentence)$"One outlet is beyond the limit of {new Ratio(result.Tolerance):0.##}: {gives}."
                     : $"{off.Length} of {result.Outlets.Count} outlets are beyond the limit of {new Ratio(result.Tolerance):0.##}; furthest off, {gives}."
             )
         );

@@ -124,11 +124,11 @@ public static class ElementFitEvaluation
 
     private static Refusal? Impossible(DisplacementWindow window)
     {
-        FormattableString? why =
+        Sentence? why =
             window.Lower.CubicMetres > LargestDisplacement
                 ? $"The highest rate at the highest ground speed takes an element of at least {window.Lower} per revolution, more than any sweeps ({new Volume(LargestDisplacement)})."
             : window.Upper.CubicMetres < SmallestDisplacement
-                ? (FormattableString)
+                ? (Sentence)
                     $"The lowest rate at the lowest ground speed takes an element of at most {window.Upper} per revolution, less than any sweeps ({new Volume(SmallestDisplacement)})."
             : null;
         return why is null

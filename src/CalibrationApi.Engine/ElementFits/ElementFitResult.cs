@@ -10,7 +10,7 @@ namespace CalibrationApi.Engine.ElementFits;
 public sealed record ElementFitResult
 {
     /// <summary>Two or three sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>The displacements that serve every rate at every ground speed.</summary>
     public required DisplacementWindow Window { get; init; }

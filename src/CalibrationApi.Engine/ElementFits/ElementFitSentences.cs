@@ -13,16 +13,16 @@ internal static class ElementFitSentences
     /// <param name="waysOut">What would open it; null when it is open.</param>
     /// <param name="elements">The elements, best first.</param>
     /// <param name="ofElements">The headline of their meter speeds; null without any.</param>
-    public static FormattableString Headline(
+    public static Sentence Headline(
         DisplacementWindow window,
         WaysOut? waysOut,
         IReadOnlyList<FittingElement> elements,
-        FormattableString? ofElements
+        Sentence? ofElements
     )
     {
         if (waysOut is not null)
             return $"No single element serves all of these rates at all of these speeds. {FirstOf(waysOut)}";
-        FormattableString best =
+        Sentence best =
             $"about {window.Middle} per revolution; {window.Lower} to {window.Upper} keeps the meter inside its speeds";
         return elements switch
         {
@@ -53,12 +53,12 @@ internal static class ElementFitSentences
         var fits = elements is [{ Fits: true }, ..];
         if (window.IsEmpty || (fits ? elements[0].Probability >= coverage : inner is not null))
             return null;
-        FormattableString best = fits
+        Sentence best = fits
             ? $"{elements[0].Element.Name} stays inside its limits with {Chance.Of(elements[0].Probability)} probability, less than the {new Ratio(coverage):0.##} wanted. "
-            : (FormattableString)$"";
-        FormattableString surely = inner is var (lower, upper)
+            : (Sentence)$"";
+        Sentence surely = inner is var (lower, upper)
             ? $"{lower} to {upper} would be sure enough."
-            : (FormattableString)
+            : (Sentence)
                 $"No displacement is sure enough: the largest that serves is {Factor(window.Upper.CubicMetres / window.Lower.CubicMetres)} the smallest, and that would have to be {Factor(Math.Exp(2 * StudentT.CoverageFactor(coverage, double.PositiveInfinity) * window.Spread))}.";
         return Finding.Warning(
             ElementFitCodes.FitNotSure,
@@ -66,41 +66,41 @@ internal static class ElementFitSentences
         );
     }
 
-    private static FormattableString Factor(double ratio) => $"{ratio:0.##} times";
+    private static Sentence Factor(double ratio) => $"{ratio:0.##} times";
 
     // To drive otherwise costs least, then to change elements, then to change what is put down.
-    private static FormattableString FirstOf(WaysOut ways) => Driving(ways) ?? Sharing(ways) ?? Rating(ways) ?? TooWide;
+    private static Sentence FirstOf(WaysOut ways) => Driving(ways) ?? Sharing(ways) ?? Rating(ways) ?? TooWide;
 
-    private static FormattableString AllOf(WaysOut ways)
+    private static Sentence AllOf(WaysOut ways)
     {
-        FormattableString[] all = [.. new[] { Driving(ways), Sharing(ways), Rating(ways) }.OfType<FormattableString>()];
+        Sentence[] all = [.. new[] { Driving(ways), Sharing(ways), Rating(ways) }.OfType<Sentence>()];
         return all switch
         {
             [] => TooWide,
             [var only] => only,
             [var one, var other] => $"One of these is enough. {one} {other}",
-            _ => (FormattableString)$"One of these is enough. {all[0]} {all[1]} {all[2]}",
+            _ => (Sentence)$"One of these is enough. {all[0]} {all[1]} {all[2]}",
         };
     }
 
-    private static FormattableString TooWide =>
+    private static Sentence TooWide =>
         $"No change of speeds, rates or elements is enough by itself: drive at one speed, and ask again with that one.";
 
-    private static FormattableString? Driving(WaysOut ways) =>
+    private static Sentence? Driving(WaysOut ways) =>
         ways is { HighestGroundSpeed: { } fastest, LowestGroundSpeed: { } slowest }
-            ? (FormattableString)$"Drive no faster than {fastest}, or no slower than {slowest}."
+            ? (Sentence)$"Drive no faster than {fastest}, or no slower than {slowest}."
             : null;
 
-    private static FormattableString? Rating(WaysOut ways) =>
+    private static Sentence? Rating(WaysOut ways) =>
         ways is { HighestRate: { } most, LowestRate: { } least }
-            ? (FormattableString)$"Put down no more than {most}, or no less than {least}."
+            ? (Sentence)$"Put down no more than {most}, or no less than {least}."
             : null;
 
-    private static FormattableString? Sharing(WaysOut ways)
+    private static Sentence? Sharing(WaysOut ways)
     {
         if (ways.Shares.Count == 0)
             return null;
-        FormattableString at = $"{ways.Shares[1].LowestRate}";
+        Sentence at = $"{ways.Shares[1].LowestRate}";
         foreach (var share in ways.Shares.Skip(2))
             at = $"{at} and {share.LowestRate}";
         return $"Use {CountWords.Of(ways.Shares.Count)} elements and change from one to the next at {at}.";

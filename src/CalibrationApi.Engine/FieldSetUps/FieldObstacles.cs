@@ -1,6 +1,7 @@
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.ProductRates;
+using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
 
 namespace CalibrationApi.Engine.FieldSetUps;
@@ -43,19 +44,19 @@ internal static class FieldObstacles
     }
 
     /// <summary>The worst obstacle, or the first thing open, and how much there is besides.</summary>
-    public static FormattableString Headline(IReadOnlyList<Obstacle> obstacles, IReadOnlyList<OpenPoint> open)
+    public static Sentence Headline(IReadOnlyList<Obstacle> obstacles, IReadOnlyList<OpenPoint> open)
     {
         if (obstacles is not [var worst, ..])
         {
             return open switch
             {
                 [] => $"Every meter has its rate, its value and room for its speed. Go on with the catch plan.",
-                [var only] => (FormattableString)$"One thing is still open: {only.Detail}",
+                [var only] => (Sentence)$"One thing is still open: {only.Detail}",
                 [var first, ..] => $"{open.Count} things are still open. The first: {first.Detail}",
             };
         }
 
-        var lead = worst.Meter is { } meter ? (FormattableString)$"{meter}: {worst.Detail}" : worst.Detail;
+        var lead = worst.Meter is { } meter ? (Sentence)$"{meter}: {worst.Detail}" : worst.Detail;
         return (obstacles.Count - 1, open.Count) switch
         {
             (0, 0) => lead,

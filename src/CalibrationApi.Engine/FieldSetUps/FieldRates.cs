@@ -88,7 +88,7 @@ public sealed class FieldRates
         : germination is { } viable ? Establishment.Tested(viable, emergence: stand.Emergence)
         : null;
 
-    private MeterRate Missing(MeterToSetUp meter, FormattableString detail)
+    private MeterRate Missing(MeterToSetUp meter, Sentence detail)
     {
         open.Add(OpenPoint.Missing(meter.Member("lot"), detail));
         return new(meter, MeterRateOrigin.Stand);

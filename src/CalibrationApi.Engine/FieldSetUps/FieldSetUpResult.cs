@@ -2,6 +2,7 @@ using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.ProductRates;
+using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
 
 namespace CalibrationApi.Engine.FieldSetUps;
@@ -10,7 +11,7 @@ namespace CalibrationApi.Engine.FieldSetUps;
 public sealed record FieldSetUpResult
 {
     /// <summary>A few sentences that a tired person understands: the worst obstacle, or what is open.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>The part that the headline speaks of; null where it has no quantities.</summary>
     public SetUpPart? HeadlineAbout { get; init; }
@@ -47,7 +48,7 @@ public sealed record FieldSetUpResult
 /// <param name="About">The part of the set-up that found it.</param>
 /// <param name="Detail">What it is, and what to do.</param>
 /// <param name="Meter">Position of the meter; null when it is about the field.</param>
-public sealed record Obstacle(SetUpPart About, FormattableString Detail, string? Meter = null);
+public sealed record Obstacle(SetUpPart About, Sentence Detail, string? Meter = null);
 
 /// <summary>Rates and set-up of one meter.</summary>
 /// <param name="Rate">Its rate, and where that comes from.</param>

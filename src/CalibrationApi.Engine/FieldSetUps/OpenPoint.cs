@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Quantities;
 namespace CalibrationApi.Engine.FieldSetUps;
 
 /// <summary>Something that keeps a part of a set-up from being computed.</summary>
@@ -5,9 +6,9 @@ namespace CalibrationApi.Engine.FieldSetUps;
 /// <param name="Member">The member of the plan that it is about, camelCase, with slashes between levels.</param>
 /// <param name="Detail">What is missing or wrong, and what to do.</param>
 /// <param name="About">The part of the set-up that the sentence speaks of; null where it has no quantities.</param>
-public sealed record OpenPoint(OpenKind Kind, string Member, FormattableString Detail, SetUpPart? About = null)
+public sealed record OpenPoint(OpenKind Kind, string Member, Sentence Detail, SetUpPart? About = null)
 {
-    internal static OpenPoint Missing(string member, FormattableString detail) => new(OpenKind.MissingValue, member, detail);
+    internal static OpenPoint Missing(string member, Sentence detail) => new(OpenKind.MissingValue, member, detail);
 }
 
 /// <summary>What keeps a part of a set-up open.</summary>

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.SeedRowLimits;
 
 namespace CalibrationApi.Engine.FieldSetUps;
@@ -93,6 +94,6 @@ internal static class SeedRowSetUp
         : finding.Code == SeedRowCodes.NutrientWithoutLimit ? NoNumber(finding.Detail)
         : null;
 
-    private static OpenPoint NoNumber(FormattableString detail) =>
+    private static OpenPoint NoNumber(Sentence detail) =>
         new(OpenKind.NoPublishedNumber, "seedRow/localLimits", detail, new SetUpPart(SetUpPartKind.SeedRow));
 }

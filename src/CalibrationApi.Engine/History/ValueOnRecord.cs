@@ -8,7 +8,7 @@ namespace CalibrationApi.Engine.History;
 /// <summary>A value on record as one that a test is compared with.</summary>
 public static class ValueOnRecord
 {
-    private static FormattableString Allowed =>
+    private static Sentence Allowed =>
         $"{new Ratio(PredictedValue.DefaultUncertainty):0.##} were allowed for that; judgement, no published source.";
 
     /// <summary>Standard uncertainty, relative, of what the last test found, as a value for another day.</summary>
@@ -36,7 +36,7 @@ public static class ValueOnRecord
             : Finding.Note(
                 NewLotCodes.OtherLot,
                 lotOfValue is null || lotOfTest is null
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"The lot is named for only one of this test and the value in force: a change may come from another lot and not from the meter."
                     : $"The value in force was adopted with another lot: a change may come from the product and not from the meter."
             );
@@ -51,9 +51,9 @@ public static class ValueOnRecord
             : Finding.Note(
                 NewLotCodes.OtherLot,
                 lotOfLast is null || lotOfTest is null
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"The lot is named for only one of this test and the last one: a change may come from another lot and not from the meter. {Allowed}"
-                    : $"The last test was made with another lot: a change may come from the product and not from the meter.{(isPredicted ? $"" : (FormattableString)$" {Allowed}")}"
+                    : $"The last test was made with another lot: a change may come from the product and not from the meter.{(isPredicted ? $"" : (Sentence)$" {Allowed}")}"
             );
 
     /// <summary>What is worth saying of a value in force whose test was superseded.</summary>

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -16,7 +17,7 @@ internal sealed class PulsesPerRevolutionWrong : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"a wrong number of pulses per revolution explains that";
+    public override Sentence Fit(Prediction prediction) => $"a wrong number of pulses per revolution explains that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         test.Context.CountedAs == CountSource.Pulses ? MistakeJudgement.Weight.PulsesPerRevolution : 0;
@@ -41,7 +42,7 @@ internal sealed class TurnsOfAnotherShaft : Mistake
             _ => [],
         };
 
-    public override FormattableString Fit(Prediction prediction) => $"turns of another shaft than the meter's explain that";
+    public override Sentence Fit(Prediction prediction) => $"turns of another shaft than the meter's explain that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         test.Context switch

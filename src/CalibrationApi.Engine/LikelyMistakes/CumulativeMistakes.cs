@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -33,7 +34,7 @@ internal sealed class ContainerNotEmptied : CumulativeMistake
     public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new CorrectedMass(i => i == 0 ? test.Mass(0) : test.Mass(i) - test.Mass(i - 1))];
 
-    public override FormattableString Fit(Prediction prediction) => $"a container that still held the catch before explains that";
+    public override Sentence Fit(Prediction prediction) => $"a container that still held the catch before explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.NotEmptied;
 }
@@ -46,7 +47,7 @@ internal sealed class CounterNotReset : CumulativeMistake
     public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new CorrectedTurns(i => i == 0 ? test.Turns(0) : test.Turns(i) - test.Turns(i - 1))];
 
-    public override FormattableString Fit(Prediction prediction) => $"a counter that went on from the catch before explains that";
+    public override Sentence Fit(Prediction prediction) => $"a counter that went on from the catch before explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.NotReset;
 }

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -15,7 +16,7 @@ internal sealed class MeterNotPrimed : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"a meter that was not yet full explains that";
+    public override Sentence Fit(Prediction prediction) => $"a meter that was not yet full explains that";
 
     // The weight is shared by the catches, and all of it belongs to one. A test of one catch is that catch.
     protected override double WeightOf(TestAtHand test, int at) =>
@@ -35,7 +36,7 @@ internal sealed class ContainerOverflowed : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"a container that ran over explains that";
+    public override Sentence Fit(Prediction prediction) => $"a container that ran over explains that";
 
     protected override double WeightOf(TestAtHand test, int at)
     {
@@ -64,7 +65,7 @@ internal sealed class TankBridgedOrEmpty : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) =>
+    public override Sentence Fit(Prediction prediction) =>
         $"product that hung in the tank, or a tank that ran empty, explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.BridgedOrEmpty;
@@ -83,7 +84,7 @@ internal sealed class MeterIsolated : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"a meter that was isolated part of the time explains that";
+    public override Sentence Fit(Prediction prediction) => $"a meter that was isolated part of the time explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.Isolated;
 }

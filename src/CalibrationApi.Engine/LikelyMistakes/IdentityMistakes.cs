@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.ReferenceValues;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
@@ -15,9 +16,9 @@ internal sealed class AnotherElement : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => OtherDeliveries.Predictions(test, test.Context.OtherElements);
 
-    public override FormattableString Fit(Prediction prediction) =>
+    public override Sentence Fit(Prediction prediction) =>
         prediction.Name is { } name
-            ? (FormattableString)$"the metering element {name} would deliver that"
+            ? (Sentence)$"the metering element {name} would deliver that"
             : $"another metering element of this machine would deliver that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
@@ -35,9 +36,9 @@ internal sealed class AnotherProduct : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => OtherDeliveries.Predictions(test, test.Context.OtherProducts);
 
-    public override FormattableString Fit(Prediction prediction) =>
+    public override Sentence Fit(Prediction prediction) =>
         prediction.Name is { } name
-            ? (FormattableString)$"{name} in place of the product stated would deliver that"
+            ? (Sentence)$"{name} in place of the product stated would deliver that"
             : $"another product of this machine would deliver that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
@@ -60,7 +61,7 @@ internal sealed class ReferenceWrong : Mistake
     public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new AnyRatio(IsStart(test) ? MistakeJudgement.Broad.StartValue : MistakeJudgement.Broad.ValueInForce)];
 
-    public override FormattableString Fit(Prediction prediction) => $"a wrong number to compare with explains that";
+    public override Sentence Fit(Prediction prediction) => $"a wrong number to compare with explains that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         test.Reference is null ? 0
@@ -81,7 +82,7 @@ internal sealed class SomethingElse : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) =>
+    public override Sentence Fit(Prediction prediction) =>
         $"no ordinary change and no single mistake that has a name explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.SomethingElse;

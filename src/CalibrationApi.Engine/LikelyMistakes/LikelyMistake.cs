@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -9,7 +10,7 @@ namespace CalibrationApi.Engine.LikelyMistakes;
 /// <param name="BayesFactor">How many times better it explains the numbers than an ordinary change does; at most
 /// <see cref="MostBayesFactor"/>.</param>
 /// <param name="Detail">What was seen and why this mistake would explain it, in one sentence.</param>
-public sealed record LikelyMistake(MistakeCode Code, int? Catch, double Probability, double BayesFactor, FormattableString Detail)
+public sealed record LikelyMistake(MistakeCode Code, int? Catch, double Probability, double BayesFactor, Sentence Detail)
 {
     /// <summary>Beyond it a Bayes factor only says "certainly".</summary>
     public const double MostBayesFactor = 1e9;

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -73,7 +74,7 @@ internal abstract class Mistake
 
     /// <summary>How the sentence ends that begins with what was seen.</summary>
     /// <param name="prediction">The variant that fits best.</param>
-    public abstract FormattableString Fit(Prediction prediction);
+    public abstract Sentence Fit(Prediction prediction);
 
     protected abstract double WeightOf(TestAtHand test, int at);
 }

@@ -80,7 +80,7 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
         };
     }
 
-    private FormattableString Seen(int? at)
+    private Sentence Seen(int? at)
     {
         if (at is null && test.Reference is null)
             return $"The catches differ from one another";
@@ -100,7 +100,7 @@ internal sealed class MistakeListing(TestAtHand test, TestLikelihood likelihood,
         return $"{subject} {Amount(log)} {than}";
     }
 
-    private static FormattableString Amount(double log)
+    private static Sentence Amount(double log)
     {
         const double Thrice = 1.0986,
             AThousandth = -6.9078;

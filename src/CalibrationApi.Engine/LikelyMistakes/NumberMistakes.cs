@@ -1,5 +1,6 @@
 using System.Globalization;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -29,7 +30,7 @@ internal sealed class DecimalSlip : Mistake
             ]
             : OfNetMass;
 
-    public override FormattableString Fit(Prediction prediction) => $"a decimal point in the wrong place explains that";
+    public override Sentence Fit(Prediction prediction) => $"a decimal point in the wrong place explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.DecimalSlip;
 
@@ -78,7 +79,7 @@ internal sealed class DigitWrong : Mistake
         return [.. predictions];
     }
 
-    public override FormattableString Fit(Prediction prediction) => $"two digits that changed places, or one that is wrong, explain that";
+    public override Sentence Fit(Prediction prediction) => $"two digits that changed places, or one that is wrong, explain that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.DigitWrong;
 
@@ -136,7 +137,7 @@ internal sealed class CountDoubled : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"a count that shows twice the revolutions explains that";
+    public override Sentence Fit(Prediction prediction) => $"a count that shows twice the revolutions explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.CountDoubled;
 }
@@ -154,7 +155,7 @@ internal sealed class CountHalved : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"a count that shows half the revolutions explains that";
+    public override Sentence Fit(Prediction prediction) => $"a count that shows half the revolutions explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.CountHalved;
 }

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -19,7 +20,7 @@ internal sealed class CatchPointMissed : Mistake
             { } points => [new FixedRatio((points - 1.0) / points, 0.8), new FixedRatio((points - 2.0) / points, 0.2)],
         };
 
-    public override FormattableString Fit(Prediction prediction) => $"a point whose product was not caught explains that";
+    public override Sentence Fit(Prediction prediction) => $"a point whose product was not caught explains that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         Meant(test) switch
@@ -46,7 +47,7 @@ internal sealed class HalfOfPointsAsWhole : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"half of the points sent as the whole meter explain that";
+    public override Sentence Fit(Prediction prediction) => $"half of the points sent as the whole meter explain that";
 
     // A meter of one point has no half; of two, the half is the missed point; a part that was stated was thought of.
     protected override double WeightOf(TestAtHand test, int at) =>

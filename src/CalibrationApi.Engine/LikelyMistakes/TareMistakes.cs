@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -19,7 +20,7 @@ internal sealed class TareNotTakenOff : Mistake
             ? [new RatioRange(MistakeJudgement.Range.TareInside)]
             : [new CorrectedMass(i => test.Mass(i) - test.ContainerTare(i)!.Value)];
 
-    public override FormattableString Fit(Prediction prediction) => $"the empty container left in the mass explains that";
+    public override Sentence Fit(Prediction prediction) => $"the empty container left in the mass explains that";
 
     public override double RaisedBy(TestAtHand test) => test.TareIsZeroAgainstTheRecord ? MistakeJudgement.Factor.AgainstTheRecord : 1;
 
@@ -47,7 +48,7 @@ internal sealed class TareTakenOffTwice : Mistake
     public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new CorrectedMass(i => test.Mass(i) + (test.ContainerTare(i) ?? 0))];
 
-    public override FormattableString Fit(Prediction prediction) => $"taking the empty container off twice explains that";
+    public override Sentence Fit(Prediction prediction) => $"taking the empty container off twice explains that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         test.ContainerTare(at) is null ? 0 : MistakeJudgement.Weight.TareTakenOffTwice;
@@ -80,9 +81,9 @@ internal sealed class TareOfAnotherContainer : Mistake
         ];
     }
 
-    public override FormattableString Fit(Prediction prediction) =>
+    public override Sentence Fit(Prediction prediction) =>
         prediction.Name is { } name
-            ? (FormattableString)$"the container {name} with the tare of another explains that"
+            ? (Sentence)$"the container {name} with the tare of another explains that"
             : $"the tare of another container explains that";
 
     protected override double WeightOf(TestAtHand test, int at) =>

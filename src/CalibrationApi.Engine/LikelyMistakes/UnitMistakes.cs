@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -18,7 +19,7 @@ internal sealed class PoundsAsKilograms : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"pounds entered as kilograms give 2.2 times";
+    public override Sentence Fit(Prediction prediction) => $"pounds entered as kilograms give 2.2 times";
 
     protected override double WeightOf(TestAtHand test, int at) => test.Context.EnteredInPounds is true ? 0 : Weight(test.Context, false);
 
@@ -48,7 +49,7 @@ internal sealed class KilogramsAsPounds : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"kilograms entered as pounds give 0.45 times";
+    public override Sentence Fit(Prediction prediction) => $"kilograms entered as pounds give 0.45 times";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         test.Context.EnteredInPounds is false ? 0 : PoundsAsKilograms.Weight(test.Context, true);
@@ -78,7 +79,7 @@ internal sealed class ValueInAnotherUnit : Mistake
             ];
     }
 
-    public override FormattableString Fit(Prediction prediction) =>
+    public override Sentence Fit(Prediction prediction) =>
         $"a value to compare with that is in the other unit, pounds or kilograms, explains that";
 
     protected override double WeightOf(TestAtHand test, int at) =>

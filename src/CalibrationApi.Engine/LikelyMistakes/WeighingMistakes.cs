@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.LikelyMistakes;
 
@@ -15,7 +16,7 @@ internal sealed class ResidueInContainer : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"product that was left in the container explains that";
+    public override Sentence Fit(Prediction prediction) => $"product that was left in the container explains that";
 
     // A tare that is read anew before each catch holds the residue as well.
     protected override double WeightOf(TestAtHand test, int at) =>
@@ -33,7 +34,7 @@ internal sealed class WindOrHand : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override FormattableString Fit(Prediction prediction) => $"wind or a hand that carried part of the container explains that";
+    public override Sentence Fit(Prediction prediction) => $"wind or a hand that carried part of the container explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.WindOrHand;
 }
@@ -57,7 +58,7 @@ internal sealed class OuncesAsDecimals : Mistake
     public override Prediction[] Predictions(TestAtHand test, int? at) =>
         [new CorrectedMass(i => test.AsMetered(i, Meant(test.OnTheScale(i))!.Value - Meant(test.TareOnTheScale(i))!.Value))];
 
-    public override FormattableString Fit(Prediction prediction) => $"ounces typed as decimals of a pound explain that";
+    public override Sentence Fit(Prediction prediction) => $"ounces typed as decimals of a pound explain that";
 
     protected override double WeightOf(TestAtHand test, int at) =>
         test.Context.EnteredInPounds is true

@@ -95,7 +95,7 @@ public static class FanEvaluation
     private static CarriedMass Carried(double flow, VolumeFlow? air) =>
         new(new MassFlow(flow), air is { } known ? new BulkDensity(flow / known.CubicMetresPerSecond) : null);
 
-    private static FormattableString Headline(CommonWindow<RotationalSpeed>? speeds, CommonWindow<VolumeFlow>? flows) =>
+    private static Sentence Headline(CommonWindow<RotationalSpeed>? speeds, CommonWindow<VolumeFlow>? flows) =>
         (speeds, flows) switch
         {
             (null, null) => $"No limits of the fan are stated.",
@@ -105,11 +105,11 @@ public static class FanEvaluation
             _ => $"Keep the fan at {Range(speeds)} and the air flow at {Range(flows)}.",
         };
 
-    private static FormattableString Range<T>(CommonWindow<T> window)
+    private static Sentence Range<T>(CommonWindow<T> window)
         where T : struct, IQuantity<T> =>
         (window.Minimum, window.Maximum) switch
         {
-            ({ } minimum, { } maximum) => minimum.Equals(maximum) ? $"{minimum}" : (FormattableString)$"{minimum} to {maximum}",
+            ({ } minimum, { } maximum) => minimum.Equals(maximum) ? $"{minimum}" : (Sentence)$"{minimum} to {maximum}",
             ({ } minimum, null) => $"{minimum} or more",
             _ => $"{window.Maximum!.Value} or less",
         };
@@ -124,9 +124,9 @@ public static class FanEvaluation
             yield return Finding.Warning(
                 MeterSpeedCodes.NoCommonFanWindow,
                 window.MinimumOf == window.MaximumOf
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"{window.MinimumOf} needs a {what} of at least {window.Minimum!.Value} and at most {window.Maximum!.Value}, which cannot both be."
-                    : (FormattableString)
+                    : (Sentence)
                         $"{window.MinimumOf} needs a {what} of at least {window.Minimum!.Value}, but {window.MaximumOf} allows at most {window.Maximum!.Value}. One air stream cannot carry both."
             );
         }
@@ -156,7 +156,7 @@ public static class FanEvaluation
             yield return Finding.Note(MeterSpeedCodes.NearFanLimit, near);
     }
 
-    private static FormattableString? NearSentence<T>(CommonWindow<T> window, T plan, string what)
+    private static Sentence? NearSentence<T>(CommonWindow<T> window, T plan, string what)
         where T : struct, IQuantity<T>
     {
         var nearLeast = window.Minimum is { } least && Threshold.IsBelow(plan.Canonical, Near * least.Canonical);

@@ -16,7 +16,7 @@ public sealed record FanResult
     public required IReadOnlyList<AirLoad> Loads { get; init; }
 
     /// <summary>One sentence that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>At least one setting suits all products, as far as limits are stated.</summary>
     public bool Fits => FanSpeeds is not { Exists: false } && AirFlows is not { Exists: false };

@@ -136,7 +136,7 @@ public static class MeterSpeedEvaluation
     private static MassPerArea? Rate(double? flow, double areaPerSecond) =>
         flow is { } known ? new MassPerArea(known / areaPerSecond) : null;
 
-    private static FormattableString Headline(ElementResult[] elements)
+    private static Sentence Headline(ElementResult[] elements)
     {
         var best = elements[0];
         if (!best.Fits)
@@ -146,15 +146,15 @@ public static class MeterSpeedEvaluation
         return $"Use {best.Element.Name}: it turns at {Range(best)} and stays a factor of {1 + best.Room:F1} away from its nearer limit.";
     }
 
-    private static FormattableString Range(ElementResult result)
+    private static Sentence Range(ElementResult result)
     {
         var lowest = result.Corners.MinBy(corner => corner.MeterSpeed.RevolutionsPerSecond)!.MeterSpeed;
         var highest = result.Corners.MaxBy(corner => corner.MeterSpeed.RevolutionsPerSecond)!.MeterSpeed;
-        return lowest == highest ? (FormattableString)$"{lowest:F1}" : (FormattableString)$"{lowest:F1} to {highest:F1}";
+        return lowest == highest ? (Sentence)$"{lowest:F1}" : (Sentence)$"{lowest:F1} to {highest:F1}";
     }
 
     // Says what would help: the slowest speed for the lowest rate, the fastest for the highest.
-    private static FormattableString Remedy(ElementResult result)
+    private static Sentence Remedy(ElementResult result)
     {
         var slowest = result.SpeedWindows[0].Minimum;
         var fastest = result.SpeedWindows[^1].Maximum;
@@ -168,14 +168,14 @@ public static class MeterSpeedEvaluation
         if (tooSlow && tooFast)
             return $"with it the lowest rate needs at least {slowest:F1} and the highest rate at most {fastest:F1}.";
         return tooFast
-            ? (FormattableString)$"with it the highest rate can be driven at no more than {fastest:F1}."
+            ? (Sentence)$"with it the highest rate can be driven at no more than {fastest:F1}."
             : $"with it the lowest rate needs at least {slowest:F1}.";
     }
 
     private static string Others(int corners) => corners == 1 ? "" : $", the worst of {CountWords.Of(corners)} such combinations";
 
     // Of each side the worst corner; the others stand in the answer.
-    private static (FormattableString? TooSlow, FormattableString? TooFast) Outside(MeteringElement element, Corner[] corners)
+    private static (Sentence? TooSlow, Sentence? TooFast) Outside(MeteringElement element, Corner[] corners)
     {
         Corner[] outside = [.. corners.Where(corner => !corner.Within).OrderBy(corner => corner.MeterSpeed.RevolutionsPerSecond)];
         Corner[] slow =
@@ -184,11 +184,11 @@ public static class MeterSpeedEvaluation
         ];
         return (
             slow is [var slowest, ..]
-                ? (FormattableString)
+                ? (Sentence)
                     $"{element.Name}: {slowest.Rate} at {slowest.GroundSpeed} takes {slowest.MeterSpeed:F1}, under the least {element.Limits.Minimum:F1}, where it turns unevenly{Others(slow.Length)}. Drive faster or use an element that delivers less per revolution."
                 : null,
             outside.Length > slow.Length && outside[^1] is var fastest
-                ? (FormattableString)
+                ? (Sentence)
                     $"{element.Name}: {fastest.Rate} at {fastest.GroundSpeed} takes {fastest.MeterSpeed:F1}, above the highest {element.Limits.Maximum:F1}, so that the rate will not be reached{Others(outside.Length - slow.Length)}. Drive slower or use an element that delivers more per revolution."
                 : null
         );
@@ -197,7 +197,7 @@ public static class MeterSpeedEvaluation
     private static IEnumerable<Finding> Findings(ElementResult result, bool anotherFits)
     {
         var element = result.Element;
-        foreach (var outside in new[] { result.TooSlow, result.TooFast }.OfType<FormattableString>())
+        foreach (var outside in new[] { result.TooSlow, result.TooFast }.OfType<Sentence>())
         {
             yield return anotherFits
                 ? Finding.Note(SharedCodes.OutsideMeterWindow, outside)

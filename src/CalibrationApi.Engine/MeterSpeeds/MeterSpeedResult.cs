@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.MeterSpeeds;
 public sealed record MeterSpeedResult
 {
     /// <summary>One sentence that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>The elements, best first.</summary>
     public required IReadOnlyList<ElementResult> Elements { get; init; }
@@ -50,12 +50,12 @@ public sealed record ElementResult
     public bool Fits => Corners.All(corner => corner.Within);
 
     /// <summary>What is wrong at the slow side, as a sentence about the worst corner; null when nothing is.</summary>
-    public FormattableString? TooSlow { get; init; }
+    public Sentence? TooSlow { get; init; }
 
     /// <summary>
     /// What is wrong at the fast side, as a sentence about the worst corner: the rate will not be reached; null when nothing is.
     /// </summary>
-    public FormattableString? TooFast { get; init; }
+    public Sentence? TooFast { get; init; }
 
     /// <summary>Lowest and highest rate at lowest and highest ground speed.</summary>
     public required IReadOnlyList<Corner> Corners { get; init; }

@@ -107,7 +107,7 @@ public sealed record ElementContent(
     }
 
     /// <summary>What a fill beyond the possible means, as the end of a sentence.</summary>
-    internal FormattableString TooMuch(double fill) =>
+    internal Sentence TooMuch(double fill) =>
         $"is more than {NameOrElement} can deliver: full it holds {Full} and this would fill it to {new Ratio(fill):F0}.";
 
     internal const string CheckIt =

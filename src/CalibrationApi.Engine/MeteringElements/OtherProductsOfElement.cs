@@ -58,7 +58,7 @@ public sealed record OtherProductsOfElement(Uncertain<BulkDensity> Density, IRea
         var names = Known.Select(one => one.Name).OfType<string>().ToArray();
         return Finding.Warning(
             ElementCodes.UnlikeOtherProducts,
-            $"By their bulk densities, {(names.Length > 0 ? string.Join(", ", names) : "the other products")} on this element let {median} be expected; {(what is null ? (FormattableString)$"{value}" : $"{what}, {value},")} is {Math.Abs(deviations):0.0} standard deviations away. Check product, element, density and count."
+            $"By their bulk densities, {(names.Length > 0 ? string.Join(", ", names) : "the other products")} on this element let {median} be expected; {(what is null ? (Sentence)$"{value}" : $"{what}, {value},")} is {Math.Abs(deviations):0.0} standard deviations away. Check product, element, density and count."
         );
     }
 

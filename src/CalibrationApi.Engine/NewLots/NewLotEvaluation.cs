@@ -73,7 +73,7 @@ public static class NewLotEvaluation
     private static bool DensitiesFarApart(LotPrediction prediction) =>
         prediction.DensitiesKnown && Math.Abs(Math.Log(prediction.Ratio)) > NewLotDefaults.DensitiesFarApart;
 
-    private static FormattableString Headline(
+    private static Sentence Headline(
         NewLotQuestion question,
         LotVerdict verdict,
         LotPrediction prediction,
@@ -84,7 +84,7 @@ public static class NewLotEvaluation
     {
         var within = new Ratio(tolerance);
         var chance = Chance.Of(probability);
-        FormattableString test = verdict switch
+        Sentence test = verdict switch
         {
             LotVerdict.TestNow when NobodyKnows(question, prediction) =>
                 $"Test now, before sowing: without the bulk density of both lots nobody can say what the meter delivers. Plan the catch with {prediction.Value}, and expect it to be off.",
@@ -96,10 +96,10 @@ public static class NewLotEvaluation
                 $"No test is needed for this lot: nothing has changed that changes the flow, and the value in force holds within {within} with a probability of {chance}.",
         };
         var checkedFirst = DensitiesFarApart(prediction)
-            ? (FormattableString)$"Check the bulk densities first: {question.After.Density} is far from {question.Before.Density}. {test}"
+            ? (Sentence)$"Check the bulk densities first: {question.After.Density} is far from {question.Before.Density}. {test}"
             : test;
         return rate?.SameSeeds is not { } same ? checkedFirst
-            : KernelsContradict(question) ? (FormattableString)$"{checkedFirst} Check the kernel masses before you change the rate."
+            : KernelsContradict(question) ? (Sentence)$"{checkedFirst} Check the kernel masses before you change the rate."
             : $"{checkedFirst} Set the rate to {same} for the same seeds per area.";
     }
 

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.NewLots;
 
@@ -19,7 +20,7 @@ public enum LotVerdict
 public sealed record NewLotResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>When to test.</summary>
     public required LotVerdict Verdict { get; init; }

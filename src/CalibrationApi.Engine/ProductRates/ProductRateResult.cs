@@ -8,7 +8,7 @@ namespace CalibrationApi.Engine.ProductRates;
 public sealed record ProductRateResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>
     /// All targets are met; otherwise the rates are the nearest that can be had, and a finding says why for each target missed.

@@ -12,24 +12,24 @@ internal sealed class ProductRateSentences(
 )
 {
     /// <summary>What to apply, and whether that does.</summary>
-    public FormattableString Headline(bool meetsTargets)
+    public Sentence Headline(bool meetsTargets)
     {
-        FormattableString[] applied =
+        Sentence[] applied =
         [
             .. lines
                 .Where(line => line.Rate.KilogramsPerSquareMetre > 0)
-                .Select(line => (FormattableString)$"{line.Rate} of {line.Product.Name}"),
+                .Select(line => (Sentence)$"{line.Rate} of {line.Product.Name}"),
         ];
         if (meetsTargets)
         {
             return applied.Length == 0
-                ? (FormattableString)$"Nothing needs to be applied: the targets are met already."
+                ? (Sentence)$"Nothing needs to be applied: the targets are met already."
                 : $"Apply {All(applied)}. That meets every target.";
         }
 
-        FormattableString[] missed = [.. balances.Where(balance => !balance.Met).Select(Missed)];
+        Sentence[] missed = [.. balances.Where(balance => !balance.Met).Select(Missed)];
         return applied.Length == 0
-            ? (FormattableString)$"These products cannot meet the targets: {All(missed)}."
+            ? (Sentence)$"These products cannot meet the targets: {All(missed)}."
             : $"No rates of these products meet every target. The nearest are {All(applied)}: {All(missed)}.";
     }
 
@@ -46,22 +46,22 @@ internal sealed class ProductRateSentences(
                 ? Finding.Warning(
                     ProductRateCodes.NutrientWithoutSource,
                     free.Length == 0
-                        ? (FormattableString)$"{missed}, because every rate is fixed."
+                        ? (Sentence)$"{missed}, because every rate is fixed."
                         : $"{missed}, because none of the products whose rates are open holds any."
                 )
                 : Finding.Warning(ProductRateCodes.CreditsAboveTarget, $"{missed}, because credits and fixed rates alone bring more.");
         }
 
-        FormattableString[] against =
+        Sentence[] against =
         [
-            .. conflict.MostRates.Select(i => (FormattableString)$"no more than {free[i].MostRate} of {free[i].Name}"),
-            .. conflict.LeastRates.Select(i => (FormattableString)$"no less than {free[i].LeastRate} of {free[i].Name}"),
+            .. conflict.MostRates.Select(i => (Sentence)$"no more than {free[i].MostRate} of {free[i].Name}"),
+            .. conflict.LeastRates.Select(i => (Sentence)$"no less than {free[i].LeastRate} of {free[i].Name}"),
             .. conflict
                 .MostOf.Select(k => question.Targets[k])
-                .Select(other => (FormattableString)$"no more than {Most(other)} of {other.Form}"),
+                .Select(other => (Sentence)$"no more than {Most(other)} of {other.Form}"),
             .. conflict
                 .LeastOf.Select(k => question.Targets[k])
-                .Select(other => (FormattableString)$"no less than {other.Amount} of {other.Form}"),
+                .Select(other => (Sentence)$"no less than {other.Amount} of {other.Form}"),
         ];
         if (conflict.IsBetweenTargets)
         {
@@ -72,7 +72,7 @@ internal sealed class ProductRateSentences(
             return Finding.Warning(
                 ProductRateCodes.TargetsConflict,
                 both.Length == 0
-                    ? (FormattableString)$"{missed}. What stands against it: {All(against)}."
+                    ? (Sentence)$"{missed}. What stands against it: {All(against)}."
                     : $"{missed}. What stands against it: {All(against)}. {Names(both)} {(both.Length == 1 ? "holds" : "hold")} {target.Form} together with {Names([.. brings.Distinct().Select(form => form.Symbol)])}."
             );
         }
@@ -121,7 +121,7 @@ internal sealed class ProductRateSentences(
         }
     }
 
-    private static FormattableString Missed(NutrientBalance balance)
+    private static Sentence Missed(NutrientBalance balance)
     {
         var limit = Most(balance.Target!);
         if (balance.Total.KilogramsPerSquareMetre == 0)
@@ -129,7 +129,7 @@ internal sealed class ProductRateSentences(
         return
             balance.Total.KilogramsPerSquareMetre < balance.Target!.Amount.KilogramsPerSquareMetre
             && balance.Target.Kind is not TargetKind.AtMost
-            ? (FormattableString)$"{balance.Form} stays {Apart(balance.Target.Amount, balance.Total)} short of {balance.Target.Amount}"
+            ? (Sentence)$"{balance.Form} stays {Apart(balance.Target.Amount, balance.Total)} short of {balance.Target.Amount}"
             : $"{balance.Form} goes {Apart(balance.Total, limit)} over {limit}";
     }
 
@@ -140,7 +140,7 @@ internal sealed class ProductRateSentences(
 
     private static string Names(string[] names) => names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
 
-    private static FormattableString All(FormattableString[] parts) =>
+    private static Sentence All(Sentence[] parts) =>
         parts switch
         {
             [var only] => only,

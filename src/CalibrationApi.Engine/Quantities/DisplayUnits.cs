@@ -4,14 +4,14 @@ namespace CalibrationApi.Engine.Quantities;
 
 /// <summary>
 /// One unit for each dimension, in which an answer and its sentences are written.
-/// As a format provider it writes every quantity inside an interpolated sentence in that unit.
+/// It writes every quantity inside a sentence in that unit.
 /// </summary>
 /// <remarks>
 /// A quantity without a format is written with four significant digits; a numeric format such as <c>F1</c> is
 /// applied to the value in the display unit. A format that begins with a small letter is the noun of what is counted:
 /// <c>{stand:plants}</c> gives 212.4 plants/m2. Numbers use a decimal point and no group separators.
 /// </remarks>
-public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
+public sealed class DisplayUnits
 {
     private const int SignificantDigits = 4;
 
@@ -65,20 +65,20 @@ public sealed class DisplayUnits : IFormatProvider, ICustomFormatter
     public double Value(IQuantity quantity) => this[quantity.Dimension].FromCanonical(quantity.Canonical);
 
     /// <summary>Writes a sentence with its quantities in these units.</summary>
-    public string Write(FormattableString sentence) => sentence.ToString(this);
+    public string Write(Sentence sentence) => Writing.Whole(sentence, this);
 
-    object? IFormatProvider.GetFormat(Type? formatType) =>
-        formatType == typeof(ICustomFormatter) ? this : CultureInfo.InvariantCulture.GetFormat(formatType);
+    /// <summary>Writes a sentence with its quantities in these units, and tells its words and its values apart.</summary>
+    public WrittenSentence WriteParts(Sentence sentence) => Writing.Apart(sentence, this);
 
-    string ICustomFormatter.Format(string? format, object? arg, IFormatProvider? formatProvider) =>
-        arg switch
+    /// <summary>A value as a sentence writes it.</summary>
+    internal string Written(object? value, string? format) =>
+        value switch
         {
             IQuantity quantity when format is [>= 'a' and <= 'z', ..] =>
                 $"{Number(Value(quantity), null)} {format}{this[quantity.Dimension].Symbol}",
             IQuantity quantity => $"{Number(Value(quantity), format)} {this[quantity.Dimension].Symbol}",
-            FormattableString nested => nested.ToString(this),
             IFormattable formattable => formattable.ToString(format, CultureInfo.InvariantCulture),
-            _ => arg?.ToString() ?? "",
+            _ => value?.ToString() ?? "",
         };
 
     private static string Number(double value, string? format)

@@ -75,9 +75,9 @@ internal static class SeedRowFindings
     // A limit of a place that the caller did not name may not be theirs, so it warns and does not forbid.
     private static Finding Above(SeedRowQuestion row, LimitJudgement one)
     {
-        FormattableString source = $"{one.Limit.Source.Publisher} ({one.Limit.Source.Place}, {one.Limit.Source.Edition})";
-        FormattableString detail = one.AllowsNone
-            ? (FormattableString)
+        Sentence source = $"{one.Limit.Source.Publisher} ({one.Limit.Source.Place}, {one.Limit.Source.Edition})";
+        Sentence detail = one.AllowsNone
+            ? (Sentence)
                 $"{source} allows no {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {CropNames.InPlural(row.Crop)} here; {one.Load} would lie there."
             : $"{source} allows {one.Allowed!.Value} of {SeedRowWords.Of(one.Limit.Nutrient)} with the seed of {CropNames.InPlural(row.Crop)} here; {one.Load} would lie there, {one.Excess} too much.";
         return row.Region is null && one.Limit.Source.Key != LimitSource.StatedKey
@@ -99,17 +99,17 @@ internal static class SeedRowFindings
         return Threshold.IsAbove(rates.Max(), rates.Min());
     }
 
-    private static FormattableString Differing(LimitJudgement[] sources)
+    private static Sentence Differing(LimitJudgement[] sources)
     {
         var ordered = sources.OrderBy(one => one.Allowed!.Value.KilogramsPerSquareMetre).ToArray();
         var (strictest, loosest) = (ordered[0], ordered[^1]);
         return $"Sources do not agree on {SeedRowWords.Of(Kind(strictest.Limit.Nutrient))}: {strictest.Limit.Source.Publisher} ({strictest.Limit.Source.Place}) allows {strictest.Allowed!.Value}, {loosest.Limit.Source.Publisher} ({loosest.Limit.Source.Place}) {loosest.Allowed!.Value}. All are shown; go by the stricter one.";
     }
 
-    private static FormattableString Between(LimitJudgement one) =>
+    private static Sentence Between(LimitJudgement one) =>
         one.Basis == LimitBasis.StricterOfTwoCells
             ? $"{one.Limit.Source.Publisher} prints no number for this geometry. It makes its limit a function of seedbed utilisation: {one.Cells[0].Rate.Rate} at a {one.Cells[0].Geometry}, {one.Cells[1].Rate.Rate} at a {one.Cells[1].Geometry}. The stricter one is taken; nothing is interpolated."
-            : (FormattableString)
+            : (Sentence)
                 $"{one.Limit.Source.Publisher} prints no number for so wide a spread. The one of its widest, {one.Cells[0].Rate.Rate} at a {one.Cells[0].Geometry}, is taken; nothing is extrapolated.";
 
     private static Length Usual(Opener opener) =>

@@ -8,7 +8,7 @@ namespace CalibrationApi.Engine.SeedRowLimits;
 public sealed record SeedRowResult
 {
     /// <summary>One or two sentences that a tired person understands; they name crop, place and source.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>
     /// The outcome over all limits: within when nothing lies with the seed or no limit is exceeded, above when any is, without a limit when

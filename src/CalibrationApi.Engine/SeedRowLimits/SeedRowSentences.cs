@@ -21,7 +21,7 @@ internal static class SeedRowSentences
         ),
     ];
 
-    public static FormattableString Headline(
+    public static Sentence Headline(
         SeedRowQuestion row,
         LimitVerdict verdict,
         IReadOnlyList<LimitJudgement> judged,
@@ -42,23 +42,23 @@ internal static class SeedRowSentences
             return $"None of these products lays a nutrient with the seed, so there is nothing to compare.";
         var lead = judged.First(one => one.Verdict == verdict && one.Load.KilogramsPerSquareMetre > 0);
         var nutrient = SeedRowWords.Of(lead.Limit.Nutrient);
-        FormattableString found =
+        Sentence found =
             lead.AllowsNone
-                ? (FormattableString)
+                ? (Sentence)
                     $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)}, where none is allowed. Put it away from the seed row."
             : verdict == LimitVerdict.Above
-                ? (FormattableString)
+                ? (Sentence)
                     $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. Place at least {lead.Excess} less of it with the seed, or put it away from the seed row."
             : $"{lead.Load} of {nutrient} with the seed{Zone(lead, row)} against {lead.Allowed!.Value}. {Rest(unjudged)}";
         return $"{(verdict == LimitVerdict.Above ? "Above" : "Not above")} {Whose(lead, row)}: {found}{Elsewhere(lead, row)}";
     }
 
-    private static FormattableString ByModel(SeedRowQuestion row, StandLoss loss, double expected)
+    private static Sentence ByModel(SeedRowQuestion row, StandLoss loss, double expected)
     {
-        FormattableString found =
+        Sentence found =
             $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {CropNames.InPlural(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {loss.Zone}") : "")}, {new Ratio(loss.Accepted):0.##} being accepted";
         return loss.Verdict == LimitVerdict.Above
-            ? (FormattableString)
+            ? (Sentence)
                 $"Above the loss of stand that is accepted: {found}. Place less with the seed, or put it away from the seed row."
             : $"Not above the loss of stand that is accepted: {found}. That is no promise for your field.";
     }

@@ -127,7 +127,7 @@ public static class SeedingRateEvaluation
         );
     }
 
-    private static FormattableString Sown(SeedingRateQuestion question, MassPerArea rate, CountPerArea seeds, CountPerArea? plants) =>
+    private static Sentence Sown(SeedingRateQuestion question, MassPerArea rate, CountPerArea seeds, CountPerArea? plants) =>
         (question.Target, plants) switch
         {
             (SowingTarget.GerminableSeeds, { } stand) =>
@@ -141,12 +141,12 @@ public static class SeedingRateEvaluation
             _ => $"Sow {rate} to put down {seeds:seeds}.",
         };
 
-    private static FormattableString Headline(SeedingRateQuestion question, FormattableString sown, Mass? mass, SeedPackages? packages)
+    private static Sentence Headline(SeedingRateQuestion question, Sentence sown, Mass? mass, SeedPackages? packages)
     {
         if (mass is null)
             return sown;
         return packages is { Whole: { } whole, LeftOver: { } rest }
-            ? $"{sown} For {question.Area} that takes {mass}, which is {(whole == 1 ? (FormattableString)$"1 package" : $"{whole:F0} packages")} with {rest} left over."
-            : (FormattableString)$"{sown} For {question.Area} that takes {mass}.";
+            ? $"{sown} For {question.Area} that takes {mass}, which is {(whole == 1 ? (Sentence)$"1 package" : $"{whole:F0} packages")} with {rest} left over."
+            : (Sentence)$"{sown} For {question.Area} that takes {mass}.";
     }
 }

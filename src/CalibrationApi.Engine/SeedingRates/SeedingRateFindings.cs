@@ -45,10 +45,10 @@ internal static class SeedingRateFindings
             );
     }
 
-    private static FormattableString Unexplained(MassPerArea corrected, MassPerArea rate) =>
+    private static Sentence Unexplained(MassPerArea corrected, MassPerArea rate) =>
         Math.Abs(corrected.KilogramsPerSquareMetre / rate.KilogramsPerSquareMetre - 1) > NoticedDifference
             ? $" The numbers given here make it {rate}: check kernel mass, germination and emergence behind both."
-            : (FormattableString)$"";
+            : (Sentence)$"";
 
     private static IEnumerable<Finding> OfKernel(SeedingRateQuestion question)
     {

@@ -8,7 +8,7 @@ namespace CalibrationApi.Engine.SeedingRates;
 public sealed record SeedingRateResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>Mass to sow per area.</summary>
     public required MassPerArea Rate { get; init; }

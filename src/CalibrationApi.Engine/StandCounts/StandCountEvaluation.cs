@@ -65,24 +65,24 @@ public static class StandCountEvaluation
             yield return SownSeedDefaults.Purity.Assumed("sown/purity");
     }
 
-    private static FormattableString Headline(StandCountResult result)
+    private static Sentence Headline(StandCountResult result)
     {
         var counts = result.Density.Counts == 1 ? "one count" : $"{CountWords.Of(result.Density.Counts)} counts";
-        FormattableString stand =
+        Sentence stand =
             result.Density.Plants == 0
-                ? (FormattableString)
+                ? (Sentence)
                     $"No plant was found in {counts}: with {new Ratio(result.CoverageProbability):0.##} confidence there are fewer than {result.Upper:plants}."
                 : $"The stand is {result.Stand:plants}, between {result.Lower:plants} and {result.Upper:plants} with {new Ratio(result.CoverageProbability):0.##} confidence, from {counts}.";
         return $"{stand}{Seeds(result)}{Target(result)}";
     }
 
-    private static FormattableString Seeds(StandCountResult result) =>
-        result.Density.Plants == 0 ? (FormattableString)$""
-        : result.Emergence is { } emergence ? (FormattableString)$" Of the viable seeds sown {new Ratio(emergence.Value):F0} came up."
-        : result.Survival is { } survival ? (FormattableString)$" Of the seeds sown {new Ratio(survival.Value):F0} became plants."
+    private static Sentence Seeds(StandCountResult result) =>
+        result.Density.Plants == 0 ? (Sentence)$""
+        : result.Emergence is { } emergence ? (Sentence)$" Of the viable seeds sown {new Ratio(emergence.Value):F0} came up."
+        : result.Survival is { } survival ? (Sentence)$" Of the seeds sown {new Ratio(survival.Value):F0} became plants."
         : $"";
 
-    private static FormattableString Target(StandCountResult result) =>
+    private static Sentence Target(StandCountResult result) =>
         result.Deviation switch
         {
             null or -1 => $"",

@@ -49,9 +49,9 @@ internal static class StandCountFindings
                 yield return Finding.Warning(
                     StandCountCodes.SampleAreaMiscalled,
                     off < 0
-                        ? (FormattableString)
+                        ? (Sentence)
                             $"This sample is {new Ratio(-off):F1} smaller than the area it is called. Plants per area from the called area read as much too low; here the measured size was used."
-                        : (FormattableString)
+                        : (Sentence)
                             $"This sample is {new Ratio(off):F1} larger than the area it is called. Plants per area from the called area read as much too high; here the measured size was used."
                 );
         }
@@ -130,9 +130,9 @@ internal static class StandCountFindings
             yield return Finding.Warning(
                 StandCountCodes.MorePlantsThanSeeds,
                 share.Lower > 1
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"More plants stand here than {Kind(result)} seeds were sown, and the counts are too sure to put it down to chance. Check the rate sown, the kernel mass, the germination and the row spacing, and look for volunteers or weeds among the plants."
-                    : (FormattableString)
+                    : (Sentence)
                         $"More plants were counted than {Kind(result)} seeds were sown. Chance can do that; count at more spots, and check the rate sown and the kernel mass."
             );
     }

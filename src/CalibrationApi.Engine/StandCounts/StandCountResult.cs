@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.StandCounts;
 public sealed record StandCountResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>The estimate behind all figures.</summary>
     public required PlantDensity Density { get; init; }

@@ -103,11 +103,11 @@ public static class StandRiskEvaluation
             yield return SownSeedDefaults.Purity.Assumed("purity");
     }
 
-    private static FormattableString Headline(StandRiskQuestion question, StandRiskResult result)
+    private static Sentence Headline(StandRiskQuestion question, StandRiskResult result)
     {
         var probability = new Ratio(result.Probability);
         var needed = result.Needed is null
-            ? (FormattableString)
+            ? (Sentence)
                 $"No sensible rate reaches {question.MinimumStand:plants} with a probability of {probability:0.##}: too much survival is in doubt."
             : $"Sow {Written(result.Needed)} to reach {question.MinimumStand:plants} with a probability of {probability:0.##}. {Margin(result.Margin!.Relative)}";
         return result.Given is null
@@ -115,14 +115,14 @@ public static class StandRiskEvaluation
             : $"{needed} The stated rate reaches it with a probability of {Chance.Of(result.Given.ProbabilityReached)}.";
     }
 
-    private static FormattableString Margin(double relative) =>
+    private static Sentence Margin(double relative) =>
         Math.Abs(relative) < 0.005
             ? $"That is what an average season takes."
-            : (FormattableString)
+            : (Sentence)
                 $"That is {new Ratio(Math.Abs(relative)):F0} {(relative < 0 ? "less" : "more")} than an average season takes.";
 
-    private static FormattableString Written(SownRate rate) =>
-        rate.Mass is { } mass ? (FormattableString)$"{rate.Seeds:seeds}, {mass}," : $"{rate.Seeds:seeds}";
+    private static Sentence Written(SownRate rate) =>
+        rate.Mass is { } mass ? (Sentence)$"{rate.Seeds:seeds}, {mass}," : $"{rate.Seeds:seeds}";
 
     private static IEnumerable<Finding> Findings(StandRiskQuestion question, StandRiskResult result)
     {
@@ -145,7 +145,7 @@ public static class StandRiskEvaluation
             yield return Finding.Warning(
                 StandRiskCodes.StandAtRisk,
                 result.Needed is null
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}."
                     : $"The stated rate reaches {question.MinimumStand:plants} with a probability of {Chance.Of(given.ProbabilityReached)} instead of {probability:0.##}. With {probability:0.##} it reaches {given.StandReached:plants}."
             );

@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.StandRisks;
 public sealed record StandRiskResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>The wanted probability.</summary>
     public required double Probability { get; init; }

@@ -7,7 +7,7 @@ namespace CalibrationApi.Engine.VolumeChecks;
 public sealed record VolumeCheckResult
 {
     /// <summary>One or two sentences that a tired person understands.</summary>
-    public required FormattableString Headline { get; init; }
+    public required Sentence Headline { get; init; }
 
     /// <summary>Expected mass per revolution, its median with its interval.</summary>
     public required LogInterval<MassPerRevolution> Expected { get; init; }

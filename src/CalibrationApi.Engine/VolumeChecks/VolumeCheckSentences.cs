@@ -11,18 +11,18 @@ internal static class VolumeCheckSentences
     // Two units closer than this, such as those of the two bushels, cannot be told apart by a mass per revolution.
     private const double LeastDifference = 0.1;
 
-    public static FormattableString Headline(VolumeCheckQuestion question, LogInterval<MassPerRevolution> expected, CheckedValue? compared)
+    public static Sentence Headline(VolumeCheckQuestion question, LogInterval<MassPerRevolution> expected, CheckedValue? compared)
     {
-        FormattableString first =
+        Sentence first =
             $"Expect about {expected.Median} from {question.Element ?? "this element"}, {expected.Lower} to {expected.Upper} with {new Ratio(question.CoverageProbability ?? CatchTestLimits.DefaultCoverage):0.##} probability.";
         if (compared is null || question.Checked is not { } value)
             return $"{first} Use it to plan a catch, not to seed.";
-        FormattableString who = question.CheckedIsInForce
+        Sentence who = question.CheckedIsInForce
             ? $"The value in force, {value.Value},"
-            : (FormattableString)$"The measured {value.Value}";
+            : (Sentence)$"The measured {value.Value}";
         return IsTooFull(question)
             ? $"{first} {who} would fill it to {compared.FillEfficiency.Median:F0}, more than it holds."
-            : (FormattableString)
+            : (Sentence)
                 $"{first} {who} is {Against(compared.Ratio)} and fills it to {compared.FillEfficiency.Median:F0}{(IsUnusual(question, compared) ? ", which is unusual" : "")}.";
     }
 
@@ -46,7 +46,7 @@ internal static class VolumeCheckSentences
             yield return Finding.Warning(
                 ElementCodes.FillUnlikeExpected,
                 compared.Deviations is { } deviations && Math.Abs(deviations) >= ElementDefaults.Unusual
-                    ? (FormattableString)
+                    ? (Sentence)
                         $"{question.Checked!.Value.Value} against {expected.Median} expected is {Against(compared.Ratio)}, {Math.Abs(deviations):0.0} standard deviations away. {Reason(question, compared, expected)}"
                     : $"{question.Checked!.Value.Value} fills the element to {compared.FillEfficiency.Median:F0}; more than {new Ratio(ElementDefaults.MostFillEfficiency):F0} is unusual. {Reason(question, compared, expected)}"
             );
@@ -92,12 +92,12 @@ internal static class VolumeCheckSentences
             _ => "any element",
         };
 
-    private static FormattableString Against(double ratio) =>
-        Math.Abs(ratio - 1) < 0.0005 ? (FormattableString)$"just that"
-        : ratio < 2 ? (FormattableString)$"{new Ratio(Math.Abs(ratio - 1)):0.#} {(ratio > 1 ? "above" : "below")} that"
+    private static Sentence Against(double ratio) =>
+        Math.Abs(ratio - 1) < 0.0005 ? (Sentence)$"just that"
+        : ratio < 2 ? (Sentence)$"{new Ratio(Math.Abs(ratio - 1)):0.#} {(ratio > 1 ? "above" : "below")} that"
         : $"{ratio:0.#} times that";
 
-    private static FormattableString Reason(VolumeCheckQuestion question, CheckedValue compared, LogInterval<MassPerRevolution> expected)
+    private static Sentence Reason(VolumeCheckQuestion question, CheckedValue compared, LogInterval<MassPerRevolution> expected)
     {
         // A slip is named when it explains most of the difference and leaves one that the spread explains easily; of many, the two
         // that fit best.
@@ -117,7 +117,7 @@ internal static class VolumeCheckSentences
                 : "";
         return words.Length > 0
             ? $"It would fit {string.Join(" or ", words)}. Otherwise check that the element, its displacement and the density are those of this product.{low}"
-            : (FormattableString)
+            : (Sentence)
                 $"Check that the element, its displacement and the density are those of this product, and the units of all three.{low}";
     }
 

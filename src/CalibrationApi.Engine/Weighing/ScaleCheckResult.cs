@@ -34,10 +34,10 @@ public sealed record ScaleCheckResult(
     public bool IsKnowledge => StandardUncertainty <= MostUncertainty;
 
     /// <summary>The outcome in one sentence.</summary>
-    public FormattableString Headline =>
+    public Sentence Headline =>
         !Passed
             ? $"The scale failed: at {WorstAt} it is {new Mass(Math.Abs(LargestDeviation.Kilograms))} off, where {Limit} is allowed. Do not weigh with it before it is repaired."
         : Math.Abs(Error) < RoundsToNothing ? $"The scale is inside its limits and shows what it should."
-        : (FormattableString)
+        : (Sentence)
             $"The scale is inside its limits; it shows {new Ratio(Math.Abs(Error)):F2} too {(Error < 0 ? "little" : "much")}, which is corrected from now on.";
 }

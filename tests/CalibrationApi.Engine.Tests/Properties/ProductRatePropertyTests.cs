@@ -147,7 +147,7 @@ public sealed class ProductRatePropertyTests
         });
 
     // Findings about targets that are missed begin with the nutrient and how far it is off.
-    private static bool Says(FormattableString detail, NutrientForm form)
+    private static bool Says(Sentence detail, NutrientForm form)
     {
         var text = DisplayUnits.Metric.Write(detail);
         return text.StartsWith($"{form} stays ", StringComparison.Ordinal) || text.StartsWith($"{form} goes ", StringComparison.Ordinal);

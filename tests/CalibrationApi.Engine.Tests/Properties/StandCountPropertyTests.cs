@@ -71,7 +71,7 @@ public sealed class StandCountPropertyTests
         Assert.InRange(result.ProbabilityBelowMinimum!.Value, 0, 1);
         Assert.True(density.CountsFor(0.2, 0.95) is null or >= 2, told);
         Assert.True((density.ProbabilityByChance ?? 1) is >= 0 and <= 1, told);
-        foreach (var text in (IEnumerable<FormattableString>)[result.Headline, .. result.Findings.Select(finding => finding.Detail)])
+        foreach (var text in (IEnumerable<Sentence>)[result.Headline, .. result.Findings.Select(finding => finding.Detail)])
             Assert.DoesNotContain("NaN", DisplayUnits.Metric.Write(text), StringComparison.Ordinal);
     }
 

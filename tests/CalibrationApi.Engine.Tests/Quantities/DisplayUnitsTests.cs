@@ -76,7 +76,7 @@ public sealed class DisplayUnitsTests
     [Fact]
     public void Write_NestedSentence_IsWrittenInTheSameUnits()
     {
-        FormattableString inner = $"{new Mass(1)}";
+        Sentence inner = $"{new Mass(1)}";
 
         Assert.Equal("Take 1000 g.", DisplayUnits.Metric.With(UnitTable.Get("g")).Write($"Take {inner}."));
     }

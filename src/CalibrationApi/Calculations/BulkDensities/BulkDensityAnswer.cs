@@ -10,6 +10,9 @@ public sealed class BulkDensityAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>The bulk density with its uncertainty.</summary>
     public required MeasuredBulkDensity BulkDensity { get; init; }
 

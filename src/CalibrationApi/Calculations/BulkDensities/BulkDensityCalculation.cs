@@ -77,7 +77,8 @@ internal static class BulkDensityCalculation
     public static BulkDensityAnswer ToAnswer(BulkDensityResult result, AnswerUnits units) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             BulkDensity = Measured(result.Density, units.Display[Dimension.BulkDensity]),
             Basis = Words.Of(result.Basis),
             InOtherUnits = [.. UnitTable.Of(Dimension.BulkDensity).Select(unit => In(unit, result.Density.Value))],

@@ -10,6 +10,9 @@ public sealed class CatchPlanAnswer
     /// <summary>The plan in one sentence that can be shown as it is.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>The meters in the order given.</summary>
     public required IReadOnlyList<MeterPlanAnswer> Meters { get; init; }
 
@@ -151,6 +154,9 @@ public sealed class StepAnswer
 
     /// <summary>What to do.</summary>
     public required string Detail { get; init; }
+
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
 
     /// <summary>The meter it is about, if one.</summary>
     public string? Meter { get; init; }

@@ -92,7 +92,8 @@ internal static class CatchPlanCalculation
     public static CatchPlanAnswer ToAnswer(CatchPlanResult result, AnswerUnits units, params IReadOnlyList<AssumptionAnswer> further) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Meters = [.. result.Meters.Select(meter => ToAnswer(meter, units))],
             OneAfterTheOther = result.OneAfterTheOther,
             ContainersNeeded = result.ContainersNeeded,
@@ -117,7 +118,8 @@ internal static class CatchPlanCalculation
                 {
                     Id = step.Id,
                     After = step.After,
-                    Detail = units.Display.Write(step.Detail),
+                    Detail = units.Text(step.Detail),
+                    Parts = units.Parts(step.Detail),
                     Meter = step.Meter,
                 }),
             ],

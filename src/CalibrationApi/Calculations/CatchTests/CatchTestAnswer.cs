@@ -13,6 +13,9 @@ public sealed class CatchTestAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>
     /// What to do: <c>investigate</c> (something is wrong with the test), <c>repeat</c> (not sure enough yet), <c>keep</c> (the value in
     /// force is good enough) or <c>adopt</c> (type in the new value).
@@ -120,6 +123,9 @@ public sealed class ReasonAnswer
 
     /// <summary>A sentence that can be shown as it is.</summary>
     public required string Detail { get; init; }
+
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
 }
 
 /// <summary>One part of the uncertainty.</summary>
@@ -224,6 +230,9 @@ public sealed class LikelyMistakeAnswer
 
     /// <summary>What was seen and how the mistake explains it.</summary>
     public required string Detail { get; init; }
+
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
 
     /// <summary>The one thing to look at.</summary>
     public required string Check { get; init; }

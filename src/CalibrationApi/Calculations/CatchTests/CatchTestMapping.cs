@@ -79,7 +79,8 @@ internal static class CatchTestMapping
         var change = result.Change;
         return new CatchTestAnswer
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Verdict = Words.Of(result.Decision.Verdict),
             MoreCatches = result.Decision.MoreCatches,
             ExpectedPrecision = result.Decision.ExpectedPrecision is { } precision ? units.Ratio(precision) : null,
@@ -88,7 +89,8 @@ internal static class CatchTestMapping
                 .. result.Reasons.Select(reason => new ReasonAnswer
                 {
                     Code = reason.Code.Word,
-                    Detail = units.Display.Write(reason.Detail),
+                    Detail = units.Text(reason.Detail),
+                    Parts = units.Parts(reason.Detail),
                 }),
             ],
             MassPerRevolution = units.Measured(result.Estimate.Value),

@@ -40,7 +40,8 @@ internal static class MistakeContextMapping
             Probability = mistake.Probability,
             BayesFactor = mistake.BayesFactor,
             CannotBeToldApart = mistake.CannotBeToldApart,
-            Detail = units.Display.Write(mistake.Detail),
+            Detail = units.Text(mistake.Detail),
+            Parts = units.Parts(mistake.Detail),
             Check = mistake.Code.Remedy,
         };
 

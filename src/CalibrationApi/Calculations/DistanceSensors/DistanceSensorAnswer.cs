@@ -12,6 +12,9 @@ public sealed class DistanceSensorAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>
     /// What to do: <c>investigate</c> (something is wrong with the runs), <c>repeat</c> (not sure enough yet), <c>keep</c> (the value in
     /// force is good enough) or <c>adopt</c> (type in the new value).

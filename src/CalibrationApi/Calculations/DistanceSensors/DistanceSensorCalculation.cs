@@ -90,7 +90,8 @@ internal static class DistanceSensorCalculation
         var (counts, estimate) = (result.Counts, result.Estimate);
         return new DistanceSensorAnswer
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Verdict = Words.Of(result.Decision.Verdict),
             MoreRuns = result.Decision.MoreRuns,
             Reasons =
@@ -98,7 +99,8 @@ internal static class DistanceSensorCalculation
                 .. result.Reasons.Select(reason => new ReasonAnswer
                 {
                     Code = reason.Code.Word,
-                    Detail = units.Display.Write(reason.Detail),
+                    Detail = units.Text(reason.Detail),
+                    Parts = units.Parts(reason.Detail),
                 }),
             ],
             PulsesPerDistance = counts.IsPulses ? units.MeasuredPulses(estimate.CountsPerMetre) : null,

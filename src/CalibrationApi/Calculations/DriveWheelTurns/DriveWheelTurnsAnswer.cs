@@ -11,6 +11,9 @@ public sealed class DriveWheelTurnsAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>
     /// What to do about the setting: <c>investigate</c> (the rate is implausible), <c>repeat</c> (not sure enough, test again), <c>keep</c>
     /// (within tolerance of the target) or <c>adopt</c> (take the corrected setting, then test again). Absent without a turn test or a

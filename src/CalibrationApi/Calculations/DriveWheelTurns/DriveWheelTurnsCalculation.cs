@@ -78,14 +78,16 @@ internal static class DriveWheelTurnsCalculation
     public static DriveWheelTurnsAnswer ToAnswer(DriveWheelResult result, AnswerUnits units) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Verdict = result.Verdict is { } verdict ? Words.Of(verdict) : null,
             Reasons =
             [
                 .. result.Reasons.Select(reason => new ReasonAnswer
                 {
                     Code = reason.Code.Word,
-                    Detail = units.Display.Write(reason.Detail),
+                    Detail = units.Text(reason.Detail),
+                    Parts = units.Parts(reason.Detail),
                 }),
             ],
             Circumference = units.Length(result.Wheel.Circumference),

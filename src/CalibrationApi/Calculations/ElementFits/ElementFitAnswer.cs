@@ -12,6 +12,9 @@ public sealed class ElementFitAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>The displacements that serve every rate at every ground speed.</summary>
     public required DisplacementWindowAnswer Window { get; init; }
 

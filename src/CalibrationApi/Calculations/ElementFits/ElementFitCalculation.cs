@@ -83,7 +83,8 @@ internal static class ElementFitCalculation
         var coverage = request.CoverageProbability ?? CatchTestLimits.DefaultCoverage;
         return new ElementFitAnswer
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Window = ToAnswer(result.Window, units),
             InnerWindow = result.Inner is var (lower, upper)
                 ? new InnerWindowAnswer

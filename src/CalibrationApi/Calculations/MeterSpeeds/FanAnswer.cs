@@ -9,6 +9,9 @@ public sealed class FanAnswer
     /// <summary>Where to set the fan, in a sentence that can be shown as it is.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>Fan speeds that all products allow; absent when no product states any.</summary>
     public FanSpeedWindow? FanSpeeds { get; init; }
 

@@ -30,7 +30,8 @@ internal static class FanMapping
     public static FanAnswer ToAnswer(FanResult fan, AnswerUnits units) =>
         new()
         {
-            Headline = units.Display.Write(fan.Headline),
+            Headline = units.Text(fan.Headline),
+            HeadlineParts = units.Parts(fan.Headline),
             FanSpeeds = fan.FanSpeeds is { } speeds
                 ? new FanSpeedWindow
                 {

@@ -95,7 +95,8 @@ internal static class MeterSpeedCalculation
     public static MeterSpeedAnswer ToAnswer(MeterSpeedResult result, AnswerUnits units) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Elements = [.. result.Elements.Select(element => ToAnswer(element, units))],
             Capacity =
             [

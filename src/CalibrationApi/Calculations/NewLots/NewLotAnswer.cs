@@ -10,6 +10,9 @@ public sealed class NewLotAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>
     /// When to make a catch test: <c>test-now</c> (before sowing this lot), <c>test-at-next-fill</c> or <c>no-test-needed</c> (not because
     /// of this lot).
@@ -73,6 +76,9 @@ public sealed class LotReason
 
     /// <summary>A sentence that can be shown as it is.</summary>
     public required string Detail { get; init; }
+
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
 }
 
 /// <summary>One part of the uncertainty of a prediction.</summary>

@@ -75,11 +75,17 @@ internal static class NewLotCalculation
         var start = units.MassPerRevolution(prediction.Value);
         return new NewLotAnswer
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Verdict = Words.Of(result.Verdict),
             Reasons =
             [
-                .. result.Reasons.Select(reason => new LotReason { Code = reason.Code.Word, Detail = units.Display.Write(reason.Detail) }),
+                .. result.Reasons.Select(reason => new LotReason
+                {
+                    Code = reason.Code.Word,
+                    Detail = units.Text(reason.Detail),
+                    Parts = units.Parts(reason.Detail),
+                }),
             ],
             PredictedMassPerRevolution = units.Measured(prediction.Interval),
             PredictedChange = units.Ratio(prediction.Change),

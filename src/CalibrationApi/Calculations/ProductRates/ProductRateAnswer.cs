@@ -10,6 +10,9 @@ public sealed class ProductRateAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>
     /// True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what
     /// stands against it.

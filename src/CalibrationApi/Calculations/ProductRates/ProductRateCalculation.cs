@@ -82,7 +82,8 @@ internal static class ProductRateCalculation
         var money = new MoneyWriter(currency, units.Display);
         return new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             MeetsTargets = result.MeetsTargets,
             Products = [.. result.Products.Select(line => ToAnswer(line, units, money))],
             Nutrients = [.. result.Nutrients.Select(nutrient => ToAnswer(nutrient, units, money))],

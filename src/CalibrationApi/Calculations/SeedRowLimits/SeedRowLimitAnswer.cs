@@ -11,6 +11,9 @@ public sealed class SeedRowLimitAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are; they name crop, place and source.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>
     /// The outcome over all limits: <c>above</c> when any is exceeded, <c>within</c> when none is, <c>no-published-limit</c> when none has
     /// a number for anything placed.
@@ -202,6 +205,9 @@ public sealed class StatedReductionAnswer
 {
     /// <summary>What the source says.</summary>
     public required string Detail { get; init; }
+
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
 
     /// <summary>Share of the limit that is left; absent when it depends on the case.</summary>
     public RatioQuantity? Left { get; init; }

@@ -73,7 +73,8 @@ internal static class SeedRowLimitCalculation
     public static SeedRowLimitAnswer ToAnswer(SeedRowResult result, AnswerUnits units) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Verdict = Words.Of(result.Verdict),
             SeedbedUtilisation = units.Ratio(result.SeedbedUtilisation),
             Loads =

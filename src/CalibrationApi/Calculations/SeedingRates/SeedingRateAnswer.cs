@@ -10,6 +10,9 @@ public sealed class SeedingRateAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>Mass to sow per area, with what is no pure seed.</summary>
     public required MassPerAreaQuantity Rate { get; init; }
 

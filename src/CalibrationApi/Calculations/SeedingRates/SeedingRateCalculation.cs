@@ -85,7 +85,8 @@ internal static class SeedingRateCalculation
     public static SeedingRateAnswer ToAnswer(SeedingRateResult result, AnswerUnits units, string? currency) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Rate = units.Rate(result.Rate),
             SeedsPerArea = units.CountPerArea(result.Seeds),
             GerminableSeedsPerArea = result.GerminableSeeds is { } viable ? units.CountPerArea(viable) : null,

@@ -10,6 +10,9 @@ public sealed class StandCountAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>Plants per area: all plants over all ground, with the interval.</summary>
     public required StandEstimate Stand { get; init; }
 

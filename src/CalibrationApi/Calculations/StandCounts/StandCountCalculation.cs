@@ -71,7 +71,8 @@ internal static class StandCountCalculation
     public static StandCountAnswer ToAnswer(StandCountRequest request, StandCountResult result, AnswerUnits units) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Stand = new StandEstimate
             {
                 Estimate = units.CountPerArea(result.Stand),

@@ -10,6 +10,9 @@ public sealed class StandRiskAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>Probability with which the minimum stand has to be reached.</summary>
     public required double Probability { get; init; }
 

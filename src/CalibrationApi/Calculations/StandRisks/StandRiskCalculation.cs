@@ -76,7 +76,8 @@ internal static class StandRiskCalculation
     public static StandRiskAnswer ToAnswer(StandRiskRequest request, StandRiskResult result, AnswerUnits units) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Probability = result.Probability,
             Needed = Rate(result.Needed, units),
             AtMean = Rate(result.AtMean, units)!,

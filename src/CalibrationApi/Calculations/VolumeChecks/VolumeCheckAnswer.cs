@@ -11,6 +11,9 @@ public sealed class VolumeCheckAnswer
     /// <summary>The outcome in one or two sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>Expected mass per revolution: displacement times bulk density times fill efficiency.</summary>
     public required ExpectedMassPerRevolution Expected { get; init; }
 

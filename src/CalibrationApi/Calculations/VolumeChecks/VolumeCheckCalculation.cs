@@ -76,7 +76,8 @@ internal static class VolumeCheckCalculation
         var expected = Expected(result.Expected, coverage, units);
         return new VolumeCheckAnswer
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Expected = expected,
             FillEfficiency = Expected(result.FillEfficiency, coverage, units),
             SpreadParts = Parts(result.Parts, units),

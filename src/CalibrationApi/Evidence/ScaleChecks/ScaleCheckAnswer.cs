@@ -19,6 +19,9 @@ public sealed class ScaleCheckAnswer
     /// <summary>The outcome in one sentence that can be shown as it is.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>Every reading is inside the limit of the scale.</summary>
     public required bool Passed { get; init; }
 

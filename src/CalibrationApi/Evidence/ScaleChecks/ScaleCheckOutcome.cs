@@ -9,6 +9,9 @@ internal sealed class ScaleCheckOutcome
     /// <summary>The outcome in one sentence that can be shown as it is.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>Every reading is inside the limit of the scale.</summary>
     public required bool Passed { get; init; }
 
@@ -30,7 +33,8 @@ internal sealed class ScaleCheckOutcome
     public static ScaleCheckOutcome Of(ScaleCheckResult result, AnswerUnits units) =>
         new()
         {
-            Headline = units.Display.Write(result.Headline),
+            Headline = units.Text(result.Headline),
+            HeadlineParts = units.Parts(result.Headline),
             Passed = result.Passed,
             Error = AnswerUnits.Percent(result.Error),
             StandardUncertainty = AnswerUnits.Percent(result.StandardUncertainty),

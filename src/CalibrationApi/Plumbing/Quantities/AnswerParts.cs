@@ -18,6 +18,9 @@ public sealed class FindingAnswer
     /// <summary>A sentence that can be shown as it is.</summary>
     public required string Detail { get; init; }
 
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
+
     /// <summary>The meter it is about, where the question held several.</summary>
     public string? Meter { get; init; }
 }
@@ -46,4 +49,36 @@ public sealed class CautionAnswer
 
     /// <summary>A sentence that should be shown as it is.</summary>
     public required string Detail { get; init; }
+
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
+}
+
+/// <summary>What a sentence is made of. Absent where the sentence holds no values: it is its own template then.</summary>
+public sealed class SentenceParts
+{
+    /// <summary>
+    /// The sentence with the name of each value in braces in its place. With the texts of the values filled in it is the sentence again.
+    /// Look up your translation by it.
+    /// </summary>
+    public required string Template { get; init; }
+
+    /// <summary>The values, each name once.</summary>
+    public required SentenceValue[] Values { get; init; }
+}
+
+/// <summary>A value in a sentence.</summary>
+public sealed class SentenceValue
+{
+    /// <summary>Its name in the template.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>As the sentence writes it: rounded, with its unit; or a word.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>Where it is a quantity or a number, that number, not rounded for reading.</summary>
+    public double? Value { get; init; }
+
+    /// <summary>The unit of a quantity.</summary>
+    public string? Unit { get; init; }
 }

@@ -97,19 +97,52 @@ internal sealed class AnswerUnits
 
     public AnyQuantity Any(IQuantity value) => new() { Value = Shown(Display.Value(value)), Unit = Display[value.Dimension].Symbol };
 
+    /// <summary>A sentence as it can be shown.</summary>
+    public string Text(Sentence sentence) => Display.Write(sentence);
+
+    /// <summary>What a sentence is made of; null where it holds no values and is its own template.</summary>
+    public SentenceParts? Parts(Sentence sentence)
+    {
+        var written = Display.WriteParts(sentence);
+        return written.Values.Count == 0
+            ? null
+            : new SentenceParts
+            {
+                Template = written.Template,
+                Values =
+                [
+                    .. written.Values.Select(value => new SentenceValue
+                    {
+                        Name = value.Name,
+                        Text = value.Text,
+                        Value = value.Number is { } number && double.IsFinite(number) ? Shown(number) : null,
+                        Unit = value.Unit?.Symbol,
+                    }),
+                ],
+            };
+    }
+
     public FindingAnswer[] Findings(IReadOnlyList<Finding> findings) =>
         [
             .. findings.Select(finding => new FindingAnswer
             {
                 Code = finding.Code.Word,
                 Severity = Words.Of(finding.Severity),
-                Detail = Display.Write(finding.Detail),
+                Detail = Text(finding.Detail),
+                Parts = Parts(finding.Detail),
                 Meter = finding.Meter,
             }),
         ];
 
     public CautionAnswer[] Cautions(IReadOnlyList<Caution> cautions) =>
-        [.. cautions.Select(caution => new CautionAnswer { Code = caution.Code.Word, Detail = Display.Write(caution.Detail) })];
+        [
+            .. cautions.Select(caution => new CautionAnswer
+            {
+                Code = caution.Code.Word,
+                Detail = Text(caution.Detail),
+                Parts = Parts(caution.Detail),
+            }),
+        ];
 
     public AssumptionAnswer[] Assumptions(IReadOnlyList<Assumption> assumptions) =>
         [

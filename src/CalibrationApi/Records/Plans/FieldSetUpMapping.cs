@@ -60,14 +60,16 @@ internal static class FieldSetUpMapping
     public static PlanSetUpAnswer ToAnswer(FieldSetUpResult result, PlannedField field, FieldSetUpUnits units) =>
         new()
         {
-            Headline = units.Of(result.HeadlineAbout).Display.Write(result.Headline),
+            Headline = units.Of(result.HeadlineAbout).Text(result.Headline),
+            HeadlineParts = units.Of(result.HeadlineAbout).Parts(result.Headline),
             NothingInTheWay = result.NothingInTheWay,
             InTheWay =
             [
                 .. result.InTheWay.Select(one => new ObstacleOfPlan
                 {
                     Meter = one.Meter,
-                    Detail = units.Of(one.About).Display.Write(one.Detail),
+                    Detail = units.Of(one.About).Text(one.Detail),
+                    Parts = units.Of(one.About).Parts(one.Detail),
                 }),
             ],
             Meters = [.. field.Meters.Zip(result.Meters).Select((pair, place) => ToAnswer(pair.First, pair.Second, place, units))],
@@ -86,7 +88,8 @@ internal static class FieldSetUpMapping
                 {
                     Pointer = $"#/{one.Member}",
                     Kind = Words.Of(one.Kind),
-                    Detail = units.Of(one.About).Display.Write(one.Detail),
+                    Detail = units.Of(one.About).Text(one.Detail),
+                    Parts = units.Of(one.About).Parts(one.Detail),
                 }),
             ],
             Cautions = units.Of(null).Cautions(result.Cautions),
@@ -99,7 +102,7 @@ internal static class FieldSetUpMapping
         {
             Pointer = $"#/{open.Member}",
             Code = open.Kind == OpenKind.Refused ? ErrorCodes.NumberOutOfRange : ErrorCodes.ValueMissing,
-            Detail = units.Of(open.About).Display.Write(open.Detail),
+            Detail = units.Of(open.About).Text(open.Detail),
         };
 
     private static MeterSetUpAnswer ToAnswer(PlannedMeter planned, MeterSetUp meter, int place, FieldSetUpUnits units) =>

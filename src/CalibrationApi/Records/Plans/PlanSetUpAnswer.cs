@@ -17,6 +17,9 @@ public sealed class PlanSetUpAnswer
     /// <summary>The outcome in a few sentences that can be shown as they are.</summary>
     public required string Headline { get; init; }
 
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
     /// <summary>
     /// True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies
     /// with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and
@@ -69,6 +72,9 @@ public sealed class ObstacleOfPlan
 
     /// <summary>What it is, and what to do.</summary>
     public required string Detail { get; init; }
+
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
 }
 
 /// <summary>Rates and set-up of one meter.</summary>
@@ -140,4 +146,7 @@ public sealed class OpenPointOfPlan
 
     /// <summary>What is missing or wrong, and what to do.</summary>
     public required string Detail { get; init; }
+
+    /// <summary>What the sentence is made of, for showing it in another language.</summary>
+    public SentenceParts? Parts { get; init; }
 }
