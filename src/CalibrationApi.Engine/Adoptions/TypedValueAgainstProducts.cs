@@ -63,9 +63,7 @@ public static class TypedValueAgainstProducts
 
     /// <summary>To which other product the number belongs, as a sentence; null when to none.</summary>
     internal static Sentence? Belongs(TypedValue typed) =>
-        Fitting(typed) is { } other
-            ? (Sentence)$"It fits {other.Name}, for which {other.Value.Value} is in force on this element."
-            : null;
+        Fitting(typed) is { } other ? (Sentence)$"It fits {other.Name}, for which {other.Value.Value} is in force on this element." : null;
 
     /// <summary>The products in words.</summary>
     internal static string Names(IReadOnlyList<KnownDelivery> known) => string.Join(", ", known.Select(one => one.Name));

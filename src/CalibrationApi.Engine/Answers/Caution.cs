@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.Answers;
 
 /// <summary>Something that can hurt a person, in one sentence.</summary>

@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.Answers;
 
 /// <summary>Something the engine noticed, with a stable code and a sentence that a vendor can show as it is.</summary>

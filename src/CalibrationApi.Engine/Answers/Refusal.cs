@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.Answers;
 
 /// <summary>Why a well-formed question cannot be answered. Expected failures are values; exceptions are for mistakes in code.</summary>

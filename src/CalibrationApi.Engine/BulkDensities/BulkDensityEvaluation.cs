@@ -79,7 +79,7 @@ public static class BulkDensityEvaluation
         Sentence from = evidence switch
         {
             WeighedVolume weighed =>
-                $"from {CountWords.Of(weighed.IndicatedNet.Count)} weighing{(weighed.IndicatedNet.Count == 1 ? "" : "s")} of {weighed.Volume}",
+                $"from {new CountInWords(weighed.IndicatedNet.Count)} weighing{(weighed.IndicatedNet.Count == 1 ? "" : "s")} of {weighed.Volume}",
             FilledTank tank => $"from {tank.Mass} that filled {tank.Volume}",
             ReadDensity { IsTestWeight: true } => $"from a test weight",
             ReadDensity => $"as stated",

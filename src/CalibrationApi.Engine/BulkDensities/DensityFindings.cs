@@ -145,5 +145,5 @@ internal static class DensityFindings
             _ => null,
         };
 
-    private static string Bushel(Unit unit) => unit.Symbol == "lb/bu-us" ? "a US (Winchester)" : "an imperial (Avery)";
+    private static Sentence Bushel(Unit unit) => unit.Symbol == $"lb/bu-us" ? (Sentence)$"a US (Winchester)" : $"an imperial (Avery)";
 }

@@ -128,10 +128,7 @@ public static class CatchPlanEvaluation
     {
         if (common is not { } speed)
             return $"No simulated speed suits all these meters, so run them one after the other. Catch {Those(meters, meter => $"{Each(meter)} at a simulated {meter.SimulatedSpeed}")}.";
-        Sentence lead =
-            speed == plan.GroundSpeed
-                ? (Sentence)$"At {speed}"
-                : (Sentence)$"Simulate {speed} in place of {plan.GroundSpeed}:";
+        Sentence lead = speed == plan.GroundSpeed ? (Sentence)$"At {speed}" : (Sentence)$"Simulate {speed} in place of {plan.GroundSpeed}:";
         if (meters.Length == 1)
             return $"{lead} catch {Each(meters[0])}.";
         return $"{lead} {(plan.Drive == MeterDrive.Separate ? "start all together" : "all stop together")} and catch {Those(meters, Each)}.";
@@ -144,12 +141,12 @@ public static class CatchPlanEvaluation
             1 => each(meters[0]),
             2 => $"{each(meters[0])}; {each(meters[1])}",
             3 => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}",
-            _ => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}; and {CountWords.Of(meters.Length - 3)} more",
+            _ => $"{each(meters[0])}; {each(meters[1])}; {each(meters[2])}; and {new CountInWords(meters.Length - 3)} more",
         };
 
     private static Sentence Each(MeterPlan meter)
     {
-        var times = meter.Catches is { } catches and > 1 ? $", {CountWords.Of(catches)} times" : "";
+        var times = meter.Catches is { } catches and > 1 ? (Sentence)$", {new CountInWords(catches)} times" : $"";
         return $"{meter.CatchMass} at {meter.Meter.Name} in {meter.Revolutions:0.#} ({meter.RunTime:F0}){times}";
     }
 

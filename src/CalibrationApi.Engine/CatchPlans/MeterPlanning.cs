@@ -234,14 +234,14 @@ internal sealed class MeterPlanning
             yield return finding;
     }
 
-    public static string BoundWords(CatchBoundKind kind) =>
+    public static Sentence BoundWords(CatchBoundKind kind) =>
         kind switch
         {
-            CatchBoundKind.Container => "the container",
-            CatchBoundKind.ScaleCapacity => "the capacity of the scale",
-            CatchBoundKind.LiftLimit => "what one person lifts",
-            CatchBoundKind.LongestRun => "the longest run",
-            CatchBoundKind.SharedShaft => "the first full meter on the shaft",
+            CatchBoundKind.Container => $"the container",
+            CatchBoundKind.ScaleCapacity => $"the capacity of the scale",
+            CatchBoundKind.LiftLimit => $"what one person lifts",
+            CatchBoundKind.LongestRun => $"the longest run",
+            CatchBoundKind.SharedShaft => $"the first full meter on the shaft",
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),
         };
 
@@ -255,7 +255,7 @@ internal sealed class MeterPlanning
 
     private Sentence OrMoreCatches() =>
         CatchesForShortestRun is { } catches
-            ? (Sentence)$" Otherwise make at least {CountWords.Of(catches)} catches, which run that long together."
+            ? (Sentence)$" Otherwise make at least {new CountInWords(catches)} catches, which run that long together."
             : $"";
 
     // What makes room for a catch of that mass. The simulated speed is as high as the limits of the meter allow already.

@@ -112,8 +112,7 @@ internal static class PlanSteps
                 $"Run the meters one after the other, each at its own simulated ground speed: {Speeds(meters)}. Count the revolutions of each."
         : meters.Count == 1 ? (Sentence)$"Start the meter and the count of revolutions."
         : plan.Drive == MeterDrive.Separate
-            ? (Sentence)
-                $"Start all meters together, which only holds if every one of them is primed. Count the revolutions of each."
+            ? (Sentence)$"Start all meters together, which only holds if every one of them is primed. Count the revolutions of each."
         : $"Start the shaft. Count the revolutions.";
 
     private static Sentence Speeds(IReadOnlyList<MeterPlan> meters) =>

@@ -39,7 +39,7 @@ internal static class RunFindings
         if (plan.ContainersAtHand is { } atHand && sharing > atHand)
             yield return Finding.Warning(
                 CatchPlanCodes.TooFewContainers,
-                $"{CountWords.Of(sharing)} containers are needed at the same time, one under each meter, and {CountWords.Of(atHand)} {(atHand == 1 ? "is" : "are")} at hand. Get more, or plan the meters in several runs."
+                $"{new CountInWords(sharing)} containers are needed at the same time, one under each meter, and {new CountInWords(atHand)} {(atHand == 1 ? "is" : "are")} at hand. Get more, or plan the meters in several runs."
             );
         if (plan.Drive == MeterDrive.Separate && common is not null)
         {

@@ -212,7 +212,7 @@ internal static class CatchTestFindings
             findings.Add(
                 Finding.Note(
                     CatchTestCodes.DefaultRepeatabilityUsed,
-                    $"{Capital(CountWords.Of(readings.Count))} catch{(readings.Count == 1 ? " says nothing" : "es say little")} about scatter; the default repeatability of {new Ratio(prior.Relative):0.##} carries most of the uncertainty."
+                    $"{new CountInWords(readings.Count):C} catch{(readings.Count == 1 ? " says nothing" : "es say little")} about scatter; the default repeatability of {new Ratio(prior.Relative):0.##} carries most of the uncertainty."
                 )
             );
     }
@@ -231,6 +231,4 @@ internal static class CatchTestFindings
                 )
             );
     }
-
-    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

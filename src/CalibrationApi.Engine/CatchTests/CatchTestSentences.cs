@@ -150,16 +150,15 @@ internal static class CatchTestSentences
 
     private static Sentence Apart(CatchTestResult result) =>
         result.Agreement.FarthestCatch is { } one
-            ? (Sentence)
-                $"catch {one + 1} stands apart from the others by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1}"
+            ? (Sentence)$"catch {one + 1} stands apart from the others by {new Ratio(Math.Abs(result.Agreement.FarthestDeviation)):F1}"
             : $"the two catches differ by {new Ratio(result.Agreement.Spread * Math.Sqrt(2)):F1}";
 
-    private static string Agreement(CatchTestResult result)
+    private static Sentence Agreement(CatchTestResult result)
     {
         var counted = result.Catches.Count(one => one.ExcludedBecause is null);
-        return counted == 1 ? "it rests on one catch"
-            : result.Agreement.Agree ? $"the {CountWords.Of(counted)} catches agree"
-            : $"the {CountWords.Of(counted)} catches do not agree well";
+        return counted == 1 ? (Sentence)$"it rests on one catch"
+            : result.Agreement.Agree ? (Sentence)$"the {new CountInWords(counted)} catches agree"
+            : $"the {new CountInWords(counted)} catches do not agree well";
     }
 
     private static Sentence AsMuchOrNot(ChangeAgainstReference change) =>
@@ -170,12 +169,13 @@ internal static class CatchTestSentences
             ? (Sentence)$"{new Ratio(change.Delta.Value):F1} more per revolution"
             : $"{new Ratio(-change.Delta.Value):F1} less per revolution";
 
-    private static string More(int catches) => catches == 1 ? "Make one more catch." : $"Make {CountWords.Of(catches)} more catches.";
+    private static Sentence More(int catches) =>
+        catches == 1 ? (Sentence)$"Make one more catch." : $"Make {new CountInWords(catches)} more catches.";
 
-    private static string OutOfReachRemedy(CatchTestResult result) =>
-        !CommonIsTooWide(result) ? "Make each catch longer, count more finely, or find out what makes them differ."
-        : result.Estimate.Points > result.Estimate.Span ? "Catch more points of the meter."
-        : "Not with this scale: make larger catches, use a finer scale, or check this one against known masses.";
+    private static Sentence OutOfReachRemedy(CatchTestResult result) =>
+        !CommonIsTooWide(result) ? (Sentence)$"Make each catch longer, count more finely, or find out what makes them differ."
+        : result.Estimate.Points > result.Estimate.Span ? (Sentence)$"Catch more points of the meter."
+        : $"Not with this scale: make larger catches, use a finer scale, or check this one against known masses.";
 
     private static double OfOneCatch(CatchTestResult result) =>
         Math.Sqrt(result.Estimate.Pooled.RelativeVariance * result.Catches.Count(one => one.ExcludedBecause is null));

@@ -22,8 +22,8 @@ internal static class SecondTestSentences
                 CatchTestCodes.TestsDisagree,
                 second.Agrees
                     ? (Sentence)
-                        $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}. They are not far apart, but the two together do not show a change: at least one of them fits what was expected."
-                    : $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, and two honest tests like these by no more than {new Ratio(second.LargestHonestDifference):F1}."
+                        $"{Called(second, begins: true)} found {second.Earlier.Value}, this one {Found(result)}. They are not far apart, but the two together do not show a change: at least one of them fits what was expected."
+                    : $"{Called(second, begins: true)} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, and two honest tests like these by no more than {new Ratio(second.LargestHonestDifference):F1}."
             )
             : Finding.Warning(
                 CatchTestCodes.SecondTestNeeded,
@@ -39,7 +39,7 @@ internal static class SecondTestSentences
         var second = result.SecondTest!;
         return Finding.Warning(
             CatchTestCodes.ChangeConfirmed,
-            $"{Capital(Called(second))} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, no more than two honest tests do. Both together give {new MassPerRevolution(second.Combined.Value)} within {new Ratio(second.Combined.ExpandedUncertainty / second.Combined.Value):F1}. An earlier test counts only when it is later than the last adoption."
+            $"{Called(second, begins: true)} found {second.Earlier.Value}, this one {Found(result)}: they differ by {new Ratio(Math.Abs(second.Difference)):F1}, no more than two honest tests do. Both together give {new MassPerRevolution(second.Combined.Value)} within {new Ratio(second.Combined.ExpandedUncertainty / second.Combined.Value):F1}. An earlier test counts only when it is later than the last adoption."
         );
     }
 
@@ -48,19 +48,17 @@ internal static class SecondTestSentences
     private static Sentence Change(CatchTestResult result)
     {
         var expected = result.FromExpected!;
-        var source = expected.IsPredicted ? "is expected of this lot" : $"{result.Change!.Reference.Called} says";
+        var source = expected.IsPredicted ? (Sentence)$"is expected of this lot" : $"{result.Change!.Reference.Called} says";
         return expected.Delta >= 0
             ? (Sentence)$"The meter delivers {new Ratio(expected.Delta):F1} more per revolution than {source}"
             : $"The meter delivers {new Ratio(-expected.Delta):F1} less per revolution than {source}";
     }
 
-    private static string Called(SecondTest second) =>
+    private static Sentence Called(SecondTest second, bool begins = false) =>
         second.Earlier switch
         {
-            { OccurredAt: { } at } => $"the test of {at.Split('T')[0]}",
-            { Name: { } name } => $"the test {name}",
-            _ => "the earlier test",
+            { OccurredAt: { } at } => $"{(begins ? "The" : "the")} test of {at.Split('T')[0]}",
+            { Name: { } name } => $"{(begins ? "The" : "the")} test {name}",
+            _ => $"{(begins ? "The" : "the")} earlier test",
         };
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

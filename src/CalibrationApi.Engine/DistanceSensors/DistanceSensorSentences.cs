@@ -69,7 +69,7 @@ internal static class DistanceSensorSentences
             case DistanceSensorVerdict.Rule.Changed:
                 return Finding.Warning(
                     DistanceSensorCodes.DistanceChanged,
-                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}; it rests on {CountWords.Of(result.Runs.Count)} run{(result.Runs.Count == 1 ? "" : "s")}."
+                    $"The value in force is within {tolerance:0.##} of the truth with a probability of {ProbabilityWords.OnlyLikely(probability)}; it rests on {new CountInWords(result.Runs.Count)} run{(result.Runs.Count == 1 ? "" : "s")}."
                 );
             default:
                 return ChangeReasons.NotShown(tolerance, probability);
@@ -97,11 +97,9 @@ internal static class DistanceSensorSentences
             : $"{new Ratio(-result.Change.Delta.Value):F1} fewer {Things(result)}";
 
     private static Sentence AsManyOrNot(DistanceSensorResult result) =>
-        Math.Abs(result.Change!.Delta.Value) < RoundsToNothing
-            ? (Sentence)$"as many {Things(result)} as it says"
-            : MoreOrFewer(result);
+        Math.Abs(result.Change!.Delta.Value) < RoundsToNothing ? (Sentence)$"as many {Things(result)} as it says" : MoreOrFewer(result);
 
-    private static string Things(DistanceSensorResult result) => result.Counts.IsPulses ? "pulses" : "turns";
+    private static Sentence Things(DistanceSensorResult result) => result.Counts.IsPulses ? (Sentence)$"pulses" : $"turns";
 
     // A wrong width can outweigh a wrong distance; then the two are told together.
     private static Sentence OnTheField(DistanceSensorQuestion question, DistanceSensorResult result)
@@ -117,9 +115,9 @@ internal static class DistanceSensorSentences
     }
 
     // More pulses than the controller believes in make it count more distance than was driven.
-    private static string MuchOrLittle(DistanceSensorResult result) => result.Change!.Delta.Value > 0 ? "much" : "little";
+    private static Sentence MuchOrLittle(DistanceSensorResult result) => result.Change!.Delta.Value > 0 ? (Sentence)$"much" : $"little";
 
-    private static string More(int runs) => runs == 1 ? "Drive one more run." : $"Drive {CountWords.Of(runs)} more runs.";
+    private static Sentence More(int runs) => runs == 1 ? (Sentence)$"Drive one more run." : $"Drive {new CountInWords(runs)} more runs.";
 
     private static Sentence OutOfReachRemedy(DistanceSensorResult result) =>
         TapeIsTooWide(result)

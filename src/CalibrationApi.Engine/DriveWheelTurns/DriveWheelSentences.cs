@@ -146,13 +146,13 @@ internal static class DriveWheelSentences
         };
     }
 
-    private static string Again(TestObstacle? obstacle) =>
+    private static Sentence Again(TestObstacle? obstacle) =>
         obstacle switch
         {
-            TestObstacle.Outlets => "catch from more outlets, because more turns of these cannot tell the others.",
-            TestObstacle.Wheel => "measure on the ground how far the wheel rolls in a turn, because more turn tests cannot tell.",
-            TestObstacle.Scale => "use a better scale or catch more, because more tests like this cannot tell.",
-            _ => "make another turn test with the same setting.",
+            TestObstacle.Outlets => $"catch from more outlets, because more turns of these cannot tell the others.",
+            TestObstacle.Wheel => $"measure on the ground how far the wheel rolls in a turn, because more turn tests cannot tell.",
+            TestObstacle.Scale => $"use a better scale or catch more, because more tests like this cannot tell.",
+            _ => $"make another turn test with the same setting.",
         };
 
     // The outlets that gave nothing, by their place in the list; null when all gave something.
@@ -212,8 +212,7 @@ internal static class DriveWheelSentences
             ? (Sentence)$"As a first step, move the setting from {question.Setting:0.##} to {setting:0.##}."
             : $"As a first step, make the setting {correction.Factor:0.000} times what it is.";
 
-    private static Sentence Each(Mass? perOutlet) =>
-        perOutlet is { } mass ? (Sentence)$" in all, {mass} from each outlet" : $" in all";
+    private static Sentence Each(Mass? perOutlet) => perOutlet is { } mass ? (Sentence)$" in all, {mass} from each outlet" : $" in all";
 
     private static void Implausible(DriveWheelQuestion question, DriveWheelResult result, List<Finding> findings)
     {

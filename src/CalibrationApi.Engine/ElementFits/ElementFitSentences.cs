@@ -22,8 +22,7 @@ internal static class ElementFitSentences
     {
         if (waysOut is not null)
             return $"No single element serves all of these rates at all of these speeds. {FirstOf(waysOut)}";
-        Sentence best =
-            $"about {window.Middle} per revolution; {window.Lower} to {window.Upper} keeps the meter inside its speeds";
+        Sentence best = $"about {window.Middle} per revolution; {window.Lower} to {window.Upper} keeps the meter inside its speeds";
         return elements switch
         {
             [] => $"Look for an element of {best}. {ThenTest}",
@@ -103,6 +102,6 @@ internal static class ElementFitSentences
         Sentence at = $"{ways.Shares[1].LowestRate}";
         foreach (var share in ways.Shares.Skip(2))
             at = $"{at} and {share.LowestRate}";
-        return $"Use {CountWords.Of(ways.Shares.Count)} elements and change from one to the next at {at}.";
+        return $"Use {new CountInWords(ways.Shares.Count)} elements and change from one to the next at {at}.";
     }
 }

@@ -69,5 +69,5 @@ internal static class FieldObstacles
     private static ElementResult? FittedOf(MeterSetUp meter) =>
         meter.MeterSpeed?.Elements.FirstOrDefault(element => element.Element.Name == meter.Rate.Meter.Fitted);
 
-    private static string Things(int count) => count == 1 ? "1 thing is" : $"{count} things are";
+    private static Sentence Things(int count) => count == 1 ? (Sentence)$"1 thing is" : $"{count} things are";
 }

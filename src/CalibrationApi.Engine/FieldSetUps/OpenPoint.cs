@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Quantities;
+
 namespace CalibrationApi.Engine.FieldSetUps;
 
 /// <summary>Something that keeps a part of a set-up from being computed.</summary>

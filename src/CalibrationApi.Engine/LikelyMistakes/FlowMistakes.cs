@@ -65,8 +65,7 @@ internal sealed class TankBridgedOrEmpty : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override Sentence Fit(Prediction prediction) =>
-        $"product that hung in the tank, or a tank that ran empty, explains that";
+    public override Sentence Fit(Prediction prediction) => $"product that hung in the tank, or a tank that ran empty, explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.BridgedOrEmpty;
 }

@@ -82,8 +82,7 @@ internal sealed class SomethingElse : Mistake
 
     public override Prediction[] Predictions(TestAtHand test, int? at) => Always;
 
-    public override Sentence Fit(Prediction prediction) =>
-        $"no ordinary change and no single mistake that has a name explains that";
+    public override Sentence Fit(Prediction prediction) => $"no ordinary change and no single mistake that has a name explains that";
 
     protected override double WeightOf(TestAtHand test, int at) => MistakeJudgement.Weight.SomethingElse;
 }

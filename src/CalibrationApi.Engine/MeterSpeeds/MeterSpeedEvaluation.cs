@@ -172,7 +172,8 @@ public static class MeterSpeedEvaluation
             : $"with it the lowest rate needs at least {slowest:F1}.";
     }
 
-    private static string Others(int corners) => corners == 1 ? "" : $", the worst of {CountWords.Of(corners)} such combinations";
+    private static Sentence Others(int corners) =>
+        corners == 1 ? (Sentence)$"" : $", the worst of {new CountInWords(corners)} such combinations";
 
     // Of each side the worst corner; the others stand in the answer.
     private static (Sentence? TooSlow, Sentence? TooFast) Outside(MeteringElement element, Corner[] corners)

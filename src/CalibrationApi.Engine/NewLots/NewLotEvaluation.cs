@@ -147,12 +147,12 @@ public static class NewLotEvaluation
             );
     }
 
-    private static string Missing(NewLotQuestion question) =>
+    private static Sentence Missing(NewLotQuestion question) =>
         (question.Before.Density, question.After.Density) switch
         {
-            (null, null) => question.SameLot ? "both deliveries" : "both lots",
-            (null, _) => question.SameLot ? "the delivery before" : "the lot before",
-            _ => question.SameLot ? "the new delivery" : "the new lot",
+            (null, null) => question.SameLot ? (Sentence)$"both deliveries" : $"both lots",
+            (null, _) => question.SameLot ? (Sentence)$"the delivery before" : $"the lot before",
+            _ => question.SameLot ? (Sentence)$"the new delivery" : $"the new lot",
         };
 
     private static IEnumerable<Finding> Findings(NewLotQuestion question, LotPrediction prediction, LotRate? rate)

@@ -16,9 +16,7 @@ internal sealed class ProductRateSentences(
     {
         Sentence[] applied =
         [
-            .. lines
-                .Where(line => line.Rate.KilogramsPerSquareMetre > 0)
-                .Select(line => (Sentence)$"{line.Rate} of {line.Product.Name}"),
+            .. lines.Where(line => line.Rate.KilogramsPerSquareMetre > 0).Select(line => (Sentence)$"{line.Rate} of {line.Product.Name}"),
         ];
         if (meetsTargets)
         {
@@ -56,12 +54,8 @@ internal sealed class ProductRateSentences(
         [
             .. conflict.MostRates.Select(i => (Sentence)$"no more than {free[i].MostRate} of {free[i].Name}"),
             .. conflict.LeastRates.Select(i => (Sentence)$"no less than {free[i].LeastRate} of {free[i].Name}"),
-            .. conflict
-                .MostOf.Select(k => question.Targets[k])
-                .Select(other => (Sentence)$"no more than {Most(other)} of {other.Form}"),
-            .. conflict
-                .LeastOf.Select(k => question.Targets[k])
-                .Select(other => (Sentence)$"no less than {other.Amount} of {other.Form}"),
+            .. conflict.MostOf.Select(k => question.Targets[k]).Select(other => (Sentence)$"no more than {Most(other)} of {other.Form}"),
+            .. conflict.LeastOf.Select(k => question.Targets[k]).Select(other => (Sentence)$"no less than {other.Amount} of {other.Form}"),
         ];
         if (conflict.IsBetweenTargets)
         {

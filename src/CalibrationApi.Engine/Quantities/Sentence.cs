@@ -54,5 +54,10 @@ public sealed class Sentence
     /// <param name="Value">A quantity, a number, a word or another sentence.</param>
     /// <param name="Format">How it is written, where that is not the usual way.</param>
     /// <param name="Expression">How the code calls it.</param>
-    internal readonly record struct Hole(object? Value, string? Format, string Expression);
+    internal readonly record struct Hole(object? Value, string? Format, string Expression)
+    {
+        /// <summary>The code chooses among texts of its own here: they are words of the sentence and no value.</summary>
+        public bool IsChoiceOfWords =>
+            Value is string && Expression.Contains('"', StringComparison.Ordinal) && !Expression.Contains("$\"", StringComparison.Ordinal);
+    }
 }

@@ -55,6 +55,11 @@ internal sealed class Writing
             var written = units.Written(hole.Value, hole.Format);
             if (written.Length == 0)
                 continue;
+            if (hole.IsChoiceOfWords)
+            {
+                Say(written);
+                continue;
+            }
             text.Append(written);
             pieces?.Add(new Piece("", hole, written));
         }
@@ -82,6 +87,7 @@ internal sealed class Writing
                 var quantity = hole.Value as IQuantity;
                 double? exact =
                     quantity is not null ? units.Value(quantity)
+                    : hole.Value is CountInWords count ? count.Count
                     : hole.Value is int or long or double ? Convert.ToDouble(hole.Value, CultureInfo.InvariantCulture)
                     : null;
                 values.Add(new WrittenValue(name, written, exact, quantity is null ? null : units[quantity.Dimension]));

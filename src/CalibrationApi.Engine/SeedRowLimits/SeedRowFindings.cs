@@ -69,7 +69,7 @@ internal static class SeedRowFindings
             );
     }
 
-    private static string Ask(SeedRowQuestion row) =>
+    private static Sentence Ask(SeedRowQuestion row) =>
         $"Ask {SeedRowWords.WhomToAsk(row.Region)}, the supplier of the product or a licensed adviser, and state what they allow as a limit of your own.";
 
     // A limit of a place that the caller did not name may not be theirs, so it warns and does not forbid.

@@ -56,37 +56,38 @@ internal static class SeedRowSentences
     private static Sentence ByModel(SeedRowQuestion row, StandLoss loss, double expected)
     {
         Sentence found =
-            $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {CropNames.InPlural(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {loss.Zone}") : "")}, {new Ratio(loss.Accepted):0.##} being accepted";
+            $"the stand-loss model of {loss.Source.Publisher} lets expect a loss of {new Ratio(expected):F0} of the {CropNames.InPlural(row.Crop)}{(row.Products.Any(product => product.Rates.Count > 1) ? (Sentence)$" in zone {loss.Zone}" : $"")}, {new Ratio(loss.Accepted):0.##} being accepted";
         return loss.Verdict == LimitVerdict.Above
-            ? (Sentence)
-                $"Above the loss of stand that is accepted: {found}. Place less with the seed, or put it away from the seed row."
+            ? (Sentence)$"Above the loss of stand that is accepted: {found}. Place less with the seed, or put it away from the seed row."
             : $"Not above the loss of stand that is accepted: {found}. That is no promise for your field.";
     }
 
     // The headline is shown alone, and the limit may be that of another place.
-    private static string Elsewhere(LimitJudgement lead, SeedRowQuestion row) =>
+    private static Sentence Elsewhere(LimitJudgement lead, SeedRowQuestion row) =>
         row.Region is null && lead.Limit.Source.Key != LimitSource.StatedKey
-            ? " You name no region, so this may not be the limit for yours."
-            : "";
+            ? (Sentence)$" You name no region, so this may not be the limit for yours."
+            : $"";
 
-    private static string Whose(LimitJudgement lead, SeedRowQuestion row) =>
+    private static Sentence Whose(LimitJudgement lead, SeedRowQuestion row) =>
         lead.Limit.Source.Key == LimitSource.StatedKey
-            ? $"the limit that you state for {CropNames.InPlural(row.Crop)} from {lead.Limit.Source.Publisher}"
+            ? (Sentence)$"the limit that you state for {CropNames.InPlural(row.Crop)} from {lead.Limit.Source.Publisher}"
             : $"the published limit for {CropNames.InPlural(row.Crop)}{Seedbed(lead.Soil!, row)} in {lead.Limit.Source.Place} ({lead.Limit.Source.Publisher}, {lead.Limit.Source.Edition})";
 
     // Only what the source tells apart is said of its limit.
-    private static string Seedbed(SoilLimit told, SeedRowQuestion row) =>
+    private static Sentence Seedbed(SoilLimit told, SeedRowQuestion row) =>
         (told.Textures.Count < Enum.GetValues<SoilTexture>().Length, told.Moistures.Count < Enum.GetValues<SeedbedMoisture>().Length) switch
         {
             (true, true) => $" on {SeedRowWords.Of(row.Soil)}, {SeedRowWords.Of(row.Moisture)},",
             (true, false) => $" on {SeedRowWords.Of(row.Soil)}",
             (false, true) => $" in a {SeedRowWords.Of(row.Moisture)}",
-            _ => "",
+            _ => $"",
         };
 
-    private static string Zone(LimitJudgement lead, SeedRowQuestion row) =>
-        row.Products.Any(product => product.Rates.Count > 1) ? FormattableString.Invariant($" in zone {lead.Zone}") : "";
+    private static Sentence Zone(LimitJudgement lead, SeedRowQuestion row) =>
+        row.Products.Any(product => product.Rates.Count > 1) ? (Sentence)$" in zone {lead.Zone}" : $"";
 
-    private static string Rest(IReadOnlyList<string> unjudged) =>
-        unjudged.Count == 0 ? "That is no promise for your field." : $"No limit held here judges the {SeedRowWords.List(unjudged)}.";
+    private static Sentence Rest(IReadOnlyList<string> unjudged) =>
+        unjudged.Count == 0
+            ? (Sentence)$"That is no promise for your field."
+            : $"No limit held here judges the {SeedRowWords.List(unjudged)}.";
 }

@@ -67,7 +67,7 @@ public static class StandCountEvaluation
 
     private static Sentence Headline(StandCountResult result)
     {
-        var counts = result.Density.Counts == 1 ? "one count" : $"{CountWords.Of(result.Density.Counts)} counts";
+        var counts = result.Density.Counts == 1 ? (Sentence)$"one count" : $"{new CountInWords(result.Density.Counts)} counts";
         Sentence stand =
             result.Density.Plants == 0
                 ? (Sentence)

@@ -103,7 +103,7 @@ internal static class StandCountFindings
         else if (density.Counts < LeastCounts)
             yield return Finding.Note(
                 StandCountCodes.FewCounts,
-                $"Purdue and Tennessee extension ask for at least five counts in a field, North Dakota for ten; these are {CountWords.Of(density.Counts)}. Few counts make a wide interval."
+                $"Purdue and Tennessee extension ask for at least five counts in a field, North Dakota for ten; these are {new CountInWords(density.Counts)}. Few counts make a wide interval."
             );
         var isClumped = density is { ProbabilityByChance: < LittleByChance, IndexOfDispersion: > StrongClumping };
         // Where plants stand clumped the cause goes first; the number of counts is in the answer all the same.
@@ -175,7 +175,7 @@ internal static class StandCountFindings
     private static bool IsQuarterMetreHoop(PlantSample sample) =>
         sample.CalledArea is null && sample.HoopDiameter is { } diameter && Math.Abs(diameter.Metres - QuarterMetreHoop.Metres) < 0.0005;
 
-    private static string Kind(StandCountResult result) => result.Emergence is null ? "pure" : "viable";
+    private static Sentence Kind(StandCountResult result) => result.Emergence is null ? (Sentence)$"pure" : $"viable";
 
     private static bool Near(double one, double other) => Math.Abs(one / other - 1) <= WorthAWord;
 }

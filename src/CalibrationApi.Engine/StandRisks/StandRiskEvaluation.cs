@@ -118,8 +118,7 @@ public static class StandRiskEvaluation
     private static Sentence Margin(double relative) =>
         Math.Abs(relative) < 0.005
             ? $"That is what an average season takes."
-            : (Sentence)
-                $"That is {new Ratio(Math.Abs(relative)):F0} {(relative < 0 ? "less" : "more")} than an average season takes.";
+            : (Sentence)$"That is {new Ratio(Math.Abs(relative)):F0} {(relative < 0 ? "less" : "more")} than an average season takes.";
 
     private static Sentence Written(SownRate rate) =>
         rate.Mass is { } mass ? (Sentence)$"{rate.Seeds:seeds}, {mass}," : $"{rate.Seeds:seeds}";

@@ -17,9 +17,7 @@ internal static class VolumeCheckSentences
             $"Expect about {expected.Median} from {question.Element ?? "this element"}, {expected.Lower} to {expected.Upper} with {new Ratio(question.CoverageProbability ?? CatchTestLimits.DefaultCoverage):0.##} probability.";
         if (compared is null || question.Checked is not { } value)
             return $"{first} Use it to plan a catch, not to seed.";
-        Sentence who = question.CheckedIsInForce
-            ? $"The value in force, {value.Value},"
-            : (Sentence)$"The measured {value.Value}";
+        Sentence who = question.CheckedIsInForce ? $"The value in force, {value.Value}," : (Sentence)$"The measured {value.Value}";
         return IsTooFull(question)
             ? $"{first} {who} would fill it to {compared.FillEfficiency.Median:F0}, more than it holds."
             : (Sentence)
@@ -83,13 +81,13 @@ internal static class VolumeCheckSentences
                 .Plausibility
             : MeteringElements.Plausibility.Usual;
 
-    private static string Such(ElementKind? kind) =>
+    private static Sentence Such(ElementKind? kind) =>
         kind switch
         {
-            ElementKind.ClosedPockets => "an element of closed pockets",
-            ElementKind.OpenFlutes => "an open roller",
-            ElementKind.Auger => "an auger",
-            _ => "any element",
+            ElementKind.ClosedPockets => $"an element of closed pockets",
+            ElementKind.OpenFlutes => $"an open roller",
+            ElementKind.Auger => $"an auger",
+            _ => $"any element",
         };
 
     private static Sentence Against(double ratio) =>

@@ -14,7 +14,7 @@ public sealed record ScaleCheckQuestion(Scale Scale, IReadOnlyList<KnownMassRead
 public sealed record KnownMassReading(Mass Known, Mass Indicated, Mass KnownUncertainty)
 {
     /// <summary>What is said of a reading that lies too far beside its mass.</summary>
-    public static FormattableString Misread { get; } =
+    public static Sentence Misread { get; } =
         $"The scale shows more than {new Ratio(KnownScaleError.Most):0.##} beside the known mass. Check both numbers and both units.";
 
     /// <summary>A reading lies so far beside its mass that it, or the mass, was written down wrong.</summary>

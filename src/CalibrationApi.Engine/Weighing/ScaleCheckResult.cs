@@ -27,7 +27,7 @@ public sealed record ScaleCheckResult(
     private const double RoundsToNothing = 0.00005;
 
     /// <summary>What is said of readings that leave more.</summary>
-    public static FormattableString NoKnowledge { get; } =
+    public static Sentence NoKnowledge { get; } =
         $"These readings leave the error of the scale uncertain by more than {new Ratio(MostUncertainty):0.##}. Weigh heavier masses, or masses that are known better.";
 
     /// <summary>The readings say enough of the scale to be gone by.</summary>

@@ -140,7 +140,7 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
 
     private static string Word(SoilTexture soil) => soil.ToString().ToLowerInvariant();
 
-    private static string Invariant(Sentence text) => FormattableString.Invariant(text);
+    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 
     private static double Utilisation(double spread, double row) =>
         SeedbedUtilisation.Of(new Length(Si(spread, "in")), new Length(Si(row, "in"))) * 100;
