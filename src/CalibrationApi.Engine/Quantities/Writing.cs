@@ -1,44 +1,41 @@
 using System.Globalization;
-using System.Text;
+using System.Runtime.CompilerServices;
 
 namespace CalibrationApi.Engine.Quantities;
 
 /// <summary>A sentence while it is written in chosen units; the words and values of nested sentences become its own.</summary>
-internal sealed class Writing
+internal ref struct Writing
 {
     private readonly DisplayUnits units;
-    private readonly StringBuilder text = new();
-    private readonly List<Piece>? pieces;
+    private readonly List<WrittenValue>? values;
 
-    private Writing(DisplayUnits units, bool apart) => (this.units, pieces) = (units, apart ? [] : null);
+    // They are not used for interpolation: they put texts together in borrowed memory.
+    private DefaultInterpolatedStringHandler text;
+    private DefaultInterpolatedStringHandler template;
+
+    private Writing(DisplayUnits units, List<WrittenValue>? values)
+    {
+        this.units = units;
+        this.values = values;
+        text = new DefaultInterpolatedStringHandler(0, 0, CultureInfo.InvariantCulture);
+        template = new DefaultInterpolatedStringHandler(0, 0, CultureInfo.InvariantCulture);
+    }
 
     /// <summary>The sentence.</summary>
     public static string Whole(Sentence sentence, DisplayUnits units)
     {
-        var writing = new Writing(units, apart: false);
+        var writing = new Writing(units, null);
         writing.Add(sentence);
-        return writing.text.ToString();
+        return writing.text.ToStringAndClear();
     }
 
     /// <summary>The sentence, and its words and values apart.</summary>
     public static WrittenSentence Apart(Sentence sentence, DisplayUnits units)
     {
-        var writing = new Writing(units, apart: true);
+        var values = new List<WrittenValue>(sentence.Count);
+        var writing = new Writing(units, values);
         writing.Add(sentence);
-        return writing.Parts();
-    }
-
-    private WrittenSentence Parts()
-    {
-        var template = new StringBuilder();
-        var values = new List<WrittenValue>();
-        foreach (var (words, hole, written) in pieces!)
-        {
-            template.Append(words.Replace("{", "{{", StringComparison.Ordinal).Replace("}", "}}", StringComparison.Ordinal));
-            if (written is not null)
-                template.Append('{').Append(Named(hole, written, values)).Append('}');
-        }
-        return new WrittenSentence(text.ToString(), template.ToString(), values);
+        return new WrittenSentence(writing.text.ToStringAndClear(), writing.template.ToStringAndClear(), values);
     }
 
     private void Add(Sentence sentence)
@@ -48,49 +45,43 @@ internal sealed class Writing
             Say(sentence.Before(i));
             ref readonly var hole = ref sentence[i];
             if (hole.Value is Sentence nested)
-            {
                 Add(nested);
-                continue;
-            }
-            var written = units.Written(hole.Value, hole.Format);
-            if (written.Length == 0)
-                continue;
-            if (hole.IsChoiceOfWords)
-            {
-                Say(written);
-                continue;
-            }
-            text.Append(written);
-            pieces?.Add(new Piece("", hole, written));
+            else if (hole.IsChoiceOfWords)
+                Say((string)hole.Value!);
+            else if (units.Written(hole.Value, hole.Format) is { Length: > 0 } written)
+                Tell(hole, written);
         }
         Say(sentence.Before(sentence.Count));
     }
 
     private void Say(string words)
     {
-        if (words.Length == 0)
+        text.AppendLiteral(words);
+        if (values is not null)
+            template.AppendLiteral(words.AsSpan().ContainsAny('{', '}') ? words.Replace("{", "{{").Replace("}", "}}") : words);
+    }
+
+    private void Tell(in Sentence.Hole hole, string written)
+    {
+        text.AppendLiteral(written);
+        if (values is null)
             return;
-        text.Append(words);
-        pieces?.Add(new Piece(words, default, null));
+        template.AppendLiteral("{");
+        template.AppendLiteral(Named(hole, written, values));
+        template.AppendLiteral("}");
     }
 
     // The same name stands for the same value; another value that the code calls alike gets a number behind its name.
-    private string Named(in Sentence.Hole hole, string written, List<WrittenValue> values)
+    private readonly string Named(in Sentence.Hole hole, string written, List<WrittenValue> values)
     {
         var called = SentenceNames.Of(hole.Expression);
         for (var number = 1; ; number++)
         {
-            var name = number == 1 ? called : $"{called}{number}";
+            var name = number == 1 ? called : string.Create(CultureInfo.InvariantCulture, $"{called}{number}");
             var at = values.FindIndex(value => value.Name == name);
             if (at < 0)
             {
-                var quantity = hole.Value as IQuantity;
-                double? exact =
-                    quantity is not null ? units.Value(quantity)
-                    : hole.Value is CountInWords count ? count.Count
-                    : hole.Value is int or long or double ? Convert.ToDouble(hole.Value, CultureInfo.InvariantCulture)
-                    : null;
-                values.Add(new WrittenValue(name, written, exact, quantity is null ? null : units[quantity.Dimension]));
+                values.Add(Value(name, written, hole.Value));
                 return name;
             }
             if (values[at].Text == written)
@@ -98,5 +89,12 @@ internal sealed class Writing
         }
     }
 
-    private readonly record struct Piece(string Words, Sentence.Hole Hole, string? Written);
+    private readonly WrittenValue Value(string name, string written, object? value) =>
+        value switch
+        {
+            IQuantity quantity => new(name, written, units.Value(quantity), units[quantity.Dimension]),
+            CountInWords count => new(name, written, count.Count, null),
+            int or long or double => new(name, written, Convert.ToDouble(value, CultureInfo.InvariantCulture), null),
+            _ => new(name, written, null, null),
+        };
 }

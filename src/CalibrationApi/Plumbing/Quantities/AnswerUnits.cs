@@ -15,6 +15,9 @@ internal sealed class AnswerUnits
         .. Enumerable.Range(0, MostExactDecimals + 1).Select(exponent => Math.Pow(10, exponent)),
     ];
 
+    private Sentence? lastAsked;
+    private WrittenSentence? lastWritten;
+
     private AnswerUnits(DisplayUnits units) => Display = units;
 
     public DisplayUnits Display { get; }
@@ -98,12 +101,12 @@ internal sealed class AnswerUnits
     public AnyQuantity Any(IQuantity value) => new() { Value = Shown(Display.Value(value)), Unit = Display[value.Dimension].Symbol };
 
     /// <summary>A sentence as it can be shown.</summary>
-    public string Text(Sentence sentence) => Display.Write(sentence);
+    public string Text(Sentence sentence) => Written(sentence).Text;
 
     /// <summary>What a sentence is made of; null where it holds no values and is its own template.</summary>
     public SentenceParts? Parts(Sentence sentence)
     {
-        var written = Display.WriteParts(sentence);
+        var written = Written(sentence);
         return written.Values.Count == 0
             ? null
             : new SentenceParts
@@ -120,6 +123,14 @@ internal sealed class AnswerUnits
                     }),
                 ],
             };
+    }
+
+    // Whoever asks for the text of a sentence asks for its parts next.
+    private WrittenSentence Written(Sentence sentence)
+    {
+        if (!ReferenceEquals(lastAsked, sentence))
+            (lastAsked, lastWritten) = (sentence, Display.WriteParts(sentence));
+        return lastWritten!;
     }
 
     public FindingAnswer[] Findings(IReadOnlyList<Finding> findings) =>

@@ -302,6 +302,9 @@ class BulkDensityAnswer(TypedDict):
     headline: str
     """The outcome in one or two sentences that can be shown as they are."""
 
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
     bulkDensity: MeasuredBulkDensity
     """The bulk density with its uncertainty."""
 
@@ -487,6 +490,9 @@ class CatchPlanAnswer(TypedDict):
     headline: str
     """The plan in one sentence that can be shown as it is."""
 
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
     meters: list[MeterPlanAnswer]
     """The meters in the order given."""
 
@@ -610,6 +616,9 @@ class CatchTestAnswer(TypedDict):
 
     headline: str
     """The outcome in one or two sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     verdict: str
     """What to do: `investigate` (something is wrong with the test), `repeat` (not sure enough yet), `keep` (the value in
@@ -962,6 +971,9 @@ class CautionAnswer(TypedDict):
 
     detail: str
     """A sentence that should be shown as it is."""
+
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
 
 
 class CheckedAnswer(TypedDict):
@@ -1451,6 +1463,9 @@ class DistanceSensorAnswer(TypedDict):
     headline: str
     """The outcome in one or two sentences that can be shown as they are."""
 
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
     verdict: str
     """What to do: `investigate` (something is wrong with the runs), `repeat` (not sure enough yet), `keep` (the value in
     force is good enough) or `adopt` (type in the new value).
@@ -1662,6 +1677,9 @@ class DriveWheelTurnsAnswer(TypedDict):
 
     headline: str
     """The outcome in one or two sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     verdict: NotRequired[str]
     """What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again),
@@ -1978,6 +1996,9 @@ class ElementFitAnswer(TypedDict):
     headline: str
     """The outcome in a few sentences that can be shown as they are."""
 
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
     window: DisplacementWindowAnswer
     """The displacements that serve every rate at every ground speed."""
 
@@ -2269,6 +2290,9 @@ class FanAnswer(TypedDict):
     headline: str
     """Where to set the fan, in a sentence that can be shown as it is."""
 
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
     fanSpeeds: NotRequired[FanSpeedWindow]
     """Fan speeds that all products allow; absent when no product states any."""
 
@@ -2376,6 +2400,9 @@ class FindingAnswer(TypedDict):
 
     detail: str
     """A sentence that can be shown as it is."""
+
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
 
     meter: NotRequired[str]
     """The meter it is about, where the question held several."""
@@ -2745,6 +2772,9 @@ class LikelyMistakeAnswer(TypedDict):
     detail: str
     """What was seen and how the mistake explains it."""
 
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
+
     check: str
     """The one thing to look at."""
 
@@ -2906,6 +2936,9 @@ class LotReason(TypedDict):
 
     detail: str
     """A sentence that can be shown as it is."""
+
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
 
 
 class LotRequest(TypedDict):
@@ -3533,6 +3566,9 @@ class MeterSpeedAnswer(TypedDict):
     headline: str
     """The outcome in one or two sentences that can be shown as they are."""
 
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
     elements: list[ElementAnswer]
     """The elements, best first."""
 
@@ -3702,6 +3738,9 @@ class NewLotAnswer(TypedDict):
 
     headline: str
     """The outcome in a few sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     verdict: str
     """When to make a catch test: `test-now` (before sowing this lot), `test-at-next-fill` or `no-test-needed` (not because
@@ -3904,6 +3943,9 @@ class ObstacleOfPlan(TypedDict):
     detail: str
     """What it is, and what to do."""
 
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
+
 
 class OpenPointOfPlan(TypedDict):
     """Something that keeps a part of the set-up from being computed."""
@@ -3919,6 +3961,9 @@ class OpenPointOfPlan(TypedDict):
 
     detail: str
     """What is missing or wrong, and what to do."""
+
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
 
 
 class OtherContainerOfTest(TypedDict):
@@ -4181,6 +4226,9 @@ class PlanSetUpAnswer(TypedDict):
 
     headline: str
     """The outcome in a few sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     nothingInTheWay: bool
     """True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground
@@ -4489,6 +4537,9 @@ class ProductRateAnswer(TypedDict):
 
     headline: str
     """The outcome in one or two sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     meetsTargets: bool
     """True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each
@@ -4817,6 +4868,9 @@ class ReasonAnswer(TypedDict):
 
     detail: str
     """A sentence that can be shown as it is."""
+
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
 
 
 class RecomputationAnswer(TypedDict):
@@ -5327,6 +5381,9 @@ class ScaleCheckAnswer(TypedDict):
     headline: str
     """The outcome in one sentence that can be shown as it is."""
 
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
     passed: bool
     """Every reading is inside the limit of the scale."""
 
@@ -5508,6 +5565,9 @@ class SeedRowLimitAnswer(TypedDict):
 
     headline: str
     """The outcome in one or two sentences that can be shown as they are; they name crop, place and source."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     verdict: str
     """The outcome over all limits: `above` when any is exceeded, `within` when none is, `no-published-limit` when none has
@@ -5691,6 +5751,9 @@ class SeedingRateAnswer(TypedDict):
 
     headline: str
     """The outcome in one or two sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     rate: MassPerAreaQuantity
     """Mass to sow per area, with what is no pure seed."""
@@ -5886,6 +5949,34 @@ class SensorEntryAnswer(TypedDict):
     """
 
 
+class SentenceParts(TypedDict):
+    """What a sentence is made of. Absent where the sentence holds no values: it is its own template then."""
+
+    template: str
+    """The sentence with the name of each value in braces in its place. With the texts of the values filled in it is the
+    sentence again. Look up your translation by it.
+    """
+
+    values: list[SentenceValue]
+    """The values, each name once."""
+
+
+class SentenceValue(TypedDict):
+    """A value in a sentence."""
+
+    name: str
+    """Its name in the template."""
+
+    text: str
+    """As the sentence writes it: rounded, with its unit; or a word."""
+
+    value: NotRequired[float]
+    """Where it is a quantity or a number, that number, not rounded for reading."""
+
+    unit: NotRequired[str]
+    """The unit of a quantity."""
+
+
 class ShareEstimate(TypedDict):
     """A share of the seeds with its interval; above 100 % when more plants were counted than seeds sown."""
 
@@ -6044,6 +6135,9 @@ class StandCountAnswer(TypedDict):
 
     headline: str
     """The outcome in a few sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     stand: StandEstimate
     """Plants per area: all plants over all ground, with the interval."""
@@ -6236,6 +6330,9 @@ class StandRiskAnswer(TypedDict):
     headline: str
     """The outcome in a few sentences that can be shown as they are."""
 
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
     probability: float
     """Probability with which the minimum stand has to be reached."""
 
@@ -6413,6 +6510,9 @@ class StatedReductionAnswer(TypedDict):
     detail: str
     """What the source says."""
 
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
+
     left: NotRequired[RatioQuantity]
     """Share of the limit that is left; absent when it depends on the case."""
 
@@ -6434,6 +6534,9 @@ class StepAnswer(TypedDict):
 
     detail: str
     """What to do."""
+
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
 
     meter: NotRequired[str]
     """The meter it is about, if one."""
@@ -6921,6 +7024,9 @@ class VolumeCheckAnswer(TypedDict):
 
     headline: str
     """The outcome in one or two sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
 
     expected: ExpectedMassPerRevolution
     """Expected mass per revolution: displacement times bulk density times fill efficiency."""

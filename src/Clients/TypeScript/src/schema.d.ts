@@ -1713,6 +1713,8 @@ export interface components {
         BulkDensityAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description The bulk density with its uncertainty. */
             bulkDensity: components["schemas"]["MeasuredBulkDensity"];
             /**
@@ -1853,6 +1855,8 @@ export interface components {
         CatchPlanAnswer: {
             /** @description The plan in one sentence that can be shown as it is. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description The meters in the order given. */
             meters: components["schemas"]["MeterPlanAnswer"][];
             /** @description No simulated speed keeps all meters within their limits, so they run one after the other, each at its own. */
@@ -1945,6 +1949,8 @@ export interface components {
         CatchTestAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /**
              * @description What to do: `investigate` (something is wrong with the test), `repeat` (not sure enough yet), `keep` (the value in force is good enough) or `adopt` (type in the new value).
              * @example investigate
@@ -2204,6 +2210,8 @@ export interface components {
             code: string;
             /** @description A sentence that should be shown as it is. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
         };
         /** @description A value beside the expected one. */
         CheckedAnswer: {
@@ -2637,6 +2645,8 @@ export interface components {
         DistanceSensorAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /**
              * @description What to do: `investigate` (something is wrong with the runs), `repeat` (not sure enough yet), `keep` (the value in force is good enough) or `adopt` (type in the new value).
              * @example investigate
@@ -2780,6 +2790,8 @@ export interface components {
         DriveWheelTurnsAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /**
              * @description What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again), `keep` (within tolerance of the target) or `adopt` (take the corrected setting, then test again). Absent without a turn test or a target rate.
              * @example investigate
@@ -3004,6 +3016,8 @@ export interface components {
         ElementFitAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description The displacements that serve every rate at every ground speed. */
             window: components["schemas"]["DisplacementWindowAnswer"];
             /** @description The part of the window that serves with the wanted probability; absent where nothing does. */
@@ -3262,6 +3276,8 @@ export interface components {
         FanAnswer: {
             /** @description Where to set the fan, in a sentence that can be shown as it is. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description Fan speeds that all products allow; absent when no product states any. */
             fanSpeeds?: components["schemas"]["FanSpeedWindow"];
             /** @description Air flows that all products allow; absent when no product states any. */
@@ -3464,6 +3480,8 @@ export interface components {
             severity: string;
             /** @description A sentence that can be shown as it is. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
             /** @description The meter it is about, where the question held several. */
             meter?: string;
         };
@@ -3820,6 +3838,8 @@ export interface components {
             cannotBeToldApart: boolean;
             /** @description What was seen and how the mistake explains it. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
             /** @description The one thing to look at. */
             check: string;
         };
@@ -4073,6 +4093,8 @@ export interface components {
             code: string;
             /** @description A sentence that can be shown as it is. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
         };
         /** @description A lot of a product: a delivery, a seed lot, a treatment of its own. */
         LotRequest: {
@@ -4654,6 +4676,8 @@ export interface components {
         MeterSpeedAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description The elements, best first. */
             elements: components["schemas"]["ElementAnswer"][];
             /** @description Field capacity at each ground speed. */
@@ -4795,6 +4819,8 @@ export interface components {
         NewLotAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /**
              * @description When to make a catch test: `test-now` (before sowing this lot), `test-at-next-fill` or `no-test-needed` (not because of this lot).
              * @example test-now
@@ -4953,6 +4979,8 @@ export interface components {
             meter?: string;
             /** @description What it is, and what to do. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
         };
         /** @description Something that keeps a part of the set-up from being computed. */
         OpenPointOfPlan: {
@@ -4968,6 +4996,8 @@ export interface components {
             kind: string;
             /** @description What is missing or wrong, and what to do. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
         };
         /** @description Another container at hand. */
         OtherContainerOfTest: {
@@ -5160,6 +5190,8 @@ export interface components {
         PlanSetUpAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open. */
             nothingInTheWay: boolean;
             /** @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open. */
@@ -5461,6 +5493,8 @@ export interface components {
         ProductRateAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what stands against it. */
             meetsTargets: boolean;
             /** @description The products, in the order of the question. */
@@ -5853,6 +5887,8 @@ export interface components {
             code: string;
             /** @description A sentence that can be shown as it is. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
         };
         /** @description Whether a stored test, evaluated again, gives what it gave. */
         RecomputationAnswer: {
@@ -6305,6 +6341,8 @@ export interface components {
             receivedAt: string;
             /** @description The outcome in one sentence that can be shown as it is. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description Every reading is inside the limit of the scale. */
             passed: boolean;
             /** @description Span error: indicated minus true over true. Later tests on this scale are corrected for it. */
@@ -6443,6 +6481,8 @@ export interface components {
         SeedRowLimitAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are; they name crop, place and source. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /**
              * @description The outcome over all limits: `above` when any is exceeded, `within` when none is, `no-published-limit` when none has a number for anything placed.
              * @example within
@@ -6606,6 +6646,8 @@ export interface components {
         SeedingRateAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description Mass to sow per area, with what is no pure seed. */
             rate: components["schemas"]["MassPerAreaQuantity"];
             /** @description Pure seeds per area. */
@@ -6735,6 +6777,27 @@ export interface components {
             /** @description Relative error of the pulses per distance that the rounding causes: positive when the controller then counts too little distance. */
             roundingError: components["schemas"]["RatioQuantity"];
         };
+        /** @description What a sentence is made of. Absent where the sentence holds no values: it is its own template then. */
+        SentenceParts: {
+            /** @description The sentence with the name of each value in braces in its place. With the texts of the values filled in it is the sentence again. Look up your translation by it. */
+            template: string;
+            /** @description The values, each name once. */
+            values: components["schemas"]["SentenceValue"][];
+        };
+        /** @description A value in a sentence. */
+        SentenceValue: {
+            /** @description Its name in the template. */
+            name: string;
+            /** @description As the sentence writes it: rounded, with its unit; or a word. */
+            text: string;
+            /**
+             * Format: double
+             * @description Where it is a quantity or a number, that number, not rounded for reading.
+             */
+            value?: number;
+            /** @description The unit of a quantity. */
+            unit?: string;
+        };
         /** @description A share of the seeds with its interval; above 100 % when more plants were counted than seeds sown. */
         ShareEstimate: {
             /** @description The estimate. */
@@ -6858,6 +6921,8 @@ export interface components {
         StandCountAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description Plants per area: all plants over all ground, with the interval. */
             stand: components["schemas"]["StandEstimate"];
             /**
@@ -6998,6 +7063,8 @@ export interface components {
         StandRiskAnswer: {
             /** @description The outcome in a few sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /**
              * Format: double
              * @description Probability with which the minimum stand has to be reached.
@@ -7134,6 +7201,8 @@ export interface components {
         StatedReductionAnswer: {
             /** @description What the source says. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
             /** @description Share of the limit that is left; absent when it depends on the case. */
             left?: components["schemas"]["RatioQuantity"];
             /** @description It was applied to a limit of this answer. Where the limits of that source are not held, nothing could be. */
@@ -7149,6 +7218,8 @@ export interface components {
             after: string[];
             /** @description What to do. */
             detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
             /** @description The meter it is about, if one. */
             meter?: string;
         };
@@ -7573,6 +7644,8 @@ export interface components {
         VolumeCheckAnswer: {
             /** @description The outcome in one or two sentences that can be shown as they are. */
             headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
             /** @description Expected mass per revolution: displacement times bulk density times fill efficiency. */
             expected: components["schemas"]["ExpectedMassPerRevolution"];
             /** @description Fill efficiency behind it. */
@@ -8317,6 +8390,8 @@ export type SeedingRateAnswer = components['schemas']['SeedingRateAnswer'];
 export type SeedingRateAnswerBatchLine = components['schemas']['SeedingRateAnswerBatchLine'];
 export type SeedingRateRequest = components['schemas']['SeedingRateRequest'];
 export type SensorEntryAnswer = components['schemas']['SensorEntryAnswer'];
+export type SentenceParts = components['schemas']['SentenceParts'];
+export type SentenceValue = components['schemas']['SentenceValue'];
 export type ShareEstimate = components['schemas']['ShareEstimate'];
 export type ShareOfNutrient = components['schemas']['ShareOfNutrient'];
 export type ShareOfRatesAnswer = components['schemas']['ShareOfRatesAnswer'];

@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using Xunit;
 
 namespace CalibrationApi.Tests.Plumbing.Quantities;
 
