@@ -65,9 +65,23 @@ public sealed class DisplayUnits
     public double Value(IQuantity quantity) => this[quantity.Dimension].FromCanonical(quantity.Canonical);
 
     /// <summary>Writes a sentence with its quantities in these units.</summary>
+    /// <param name="sentence">Any sentence.</param>
+    /// <remarks>
+    /// <para>Formula: each quantity by <see cref="Value"/>, then rounded as its place in the sentence says.</para>
+    /// <para>Range: any quantity; units are chosen for all dimensions.</para>
+    /// <para>Source: as <see cref="Unit"/> (SOURCES.md, key NIST-SP811).</para>
+    /// <para>Accuracy: four significant digits where the sentence asks for no others (DisplayUnitsTests).</para>
+    /// </remarks>
     public string Write(Sentence sentence) => Writing.Whole(sentence, this);
 
     /// <summary>Writes a sentence with its quantities in these units, and tells its words and its values apart.</summary>
+    /// <param name="sentence">Any sentence.</param>
+    /// <remarks>
+    /// <para>Formula: each quantity by <see cref="Value"/>, then rounded as its place in the sentence says.</para>
+    /// <para>Range: any quantity; units are chosen for all dimensions.</para>
+    /// <para>Source: as <see cref="Unit"/> (SOURCES.md, key NIST-SP811).</para>
+    /// <para>Accuracy: texts as <see cref="Write"/>; numbers are not rounded (SentenceTests).</para>
+    /// </remarks>
     public WrittenSentence WriteParts(Sentence sentence) => Writing.Apart(sentence, this);
 
     /// <summary>A value as a sentence writes it.</summary>
