@@ -96,7 +96,7 @@ internal static class PlanSteps
                 CheckReady,
                 restored,
                 points.Count == 0
-                    ? (FormattableString)$"Before seeding, check that the machine is as it was before the test."
+                    ? (Sentence)$"Before seeding, check that the machine is as it was before the test."
                     : $"Before seeding, check that each of these is as it was before the test: {string.Join("; ", points.Select(point => point.Name))}."
             )
         );
