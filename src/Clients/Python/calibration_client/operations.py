@@ -282,6 +282,35 @@ class Operations(Caller):
         """
         return cast("schema.RecomputationAnswer", self._ask("POST", "/v1/catch-tests/{id}/recomputations", id).json())
 
+    def list_changes(
+        self,
+        *,
+        after: str | None = None,
+        wait: str | None = None,
+        kind: Literal["machine", "product", "lot", "scale", "container", "plan", "catch-test", "adoption", "scale-check"] | None = None,
+        machine: str | None = None,
+        limit: int | None = None,
+    ) -> schema.ChangePage:
+        """Lists every stored change, in the order in which it was stored.
+
+        What was described, changed, recorded or superseded, whenever it happened: what was entered offline on Sunday
+        and arrived on Tuesday stands at its place of Tuesday. Whoever reads on from the after of the last page sees
+        each change once and misses none; wait=20s holds the request until there is one. Keys and workspaces are not
+        listed. What was stored before the service kept this list stands at its beginning, in the order in which it was
+        received, with the creation and the last change of what is described. Page by page; follow the next link. As
+        JSON, CSV or NDJSON by the Accept header.
+
+        Args:
+            after: What was stored after this cursor: the after of a page, or the cursor of a change. It stays good for
+                ever. From the first change without it.
+            wait: While there is nothing to list, wait this long for something to be stored: 0s (the default) to 30s.
+                The answer can come earlier, also without a change.
+            kind: Only records of this kind.
+            machine: Only what is about the machine with this id, or was until the change.
+            limit: Items on a page, 1 to 1000.
+        """
+        return cast("schema.ChangePage", self._ask("GET", "/v1/changes", query={"after": after, "wait": wait, "kind": kind, "machine": machine, "limit": limit}).json())
+
     def list_codes(self) -> schema.CodesAnswer:
         """Lists every code with its cause and what to do.
 

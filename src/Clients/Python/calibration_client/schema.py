@@ -56,7 +56,10 @@ class AdoptionAnswer(TypedDict):
     """The request exactly as entered."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `adopted-despite`, `fits-other-product`, `adopted-otherwise`,
+    `basis-superseded`, `scale-check-failed-later`, `more-than-the-element-holds`, `fill-unlike-expected`,
+    `unlike-other-products`.
+    """
 
     supersededBy: NotRequired[Supersedes]
     """The record that took its place, with the reason; absent while it stands."""
@@ -332,13 +335,15 @@ class BulkDensityAnswer(TypedDict):
     """What the tank holds; absent when none was named."""
 
     cautions: list[CautionAnswer]
-    """What can hurt somebody on the way."""
+    """What can hurt somebody on the way. Codes known today: `product-dust`, `tank-entry`."""
 
     assumptions: list[AssumptionAnswer]
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `density-unlike-reference`, `density-not-compared`, `published-density-only`,
+    `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -511,13 +516,19 @@ class CatchPlanAnswer(TypedDict):
     """What to do, as a set: a step may begin when every step it comes after is done."""
 
     cautions: list[CautionAnswer]
-    """What can hurt somebody; show them with the steps."""
+    """What can hurt somebody; show them with the steps. Codes known today: `manual-first`, `unexpected-start`,
+    `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`.
+    """
 
     assumptions: list[AssumptionAnswer]
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `short-run`,
+    `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `coarse-scale`,
+    `small-catch`, `precision-out-of-reach`, `outside-meter-window`, `more-than-the-element-holds`,
+    `fill-unlike-expected`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -634,7 +645,12 @@ class CatchTestAnswer(TypedDict):
     """The relative expanded uncertainty to expect after moreCatches, where precision is what is missing."""
 
     reasons: list[ReasonAnswer]
-    """Why."""
+    """Why. Codes known today: `likely-mistake`, `more-than-the-container-holds`, `load-beyond-capacity`,
+    `more-than-the-element-holds`, `scale-check-failed`, `cannot-be-told-apart`, `stray-catch`,
+    `catches-scatter-more-than-expected`, `precision-not-reached`, `precision-out-of-reach`, `second-test-needed`,
+    `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `within-tolerance`, `no-practical-change`,
+    `no-value-in-force`, `change-detected`, `within-tolerance-not-shown`, `old-scale-explains-change`.
+    """
 
     massPerRevolution: MeasuredMassPerRevolution
     """The mass per revolution found, with its uncertainty."""
@@ -675,7 +691,13 @@ class CatchTestAnswer(TypedDict):
     """Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of
     10 % are left out, except where the change is so large that a second test is asked for: then everything that could
     explain it is listed, however improbable. Of a smaller change, what fits it exactly is listed where it is not
-    negligible; the verdict never changes by that. Empty when none stands out.
+    negligible; the verdict never changes by that. Empty when none stands out. Codes known today: `pounds-as-kilograms`,
+    `kilograms-as-pounds`, `tare-not-taken-off`, `tare-taken-off-twice`, `tare-of-another-container`, `decimal-slip`,
+    `digit-wrong`, `count-doubled`, `count-halved`, `meter-not-primed`, `container-overflowed`, `tank-bridged-or-empty`,
+    `meter-isolated`, `catch-point-missed`, `half-of-points-as-whole`, `container-not-emptied`, `counter-not-reset`,
+    `residue-in-container`, `wind-or-hand`, `ounces-as-decimals`, `pulses-per-revolution-wrong`,
+    `turns-of-another-shaft`, `another-element`, `another-product`, `value-in-another-unit`, `value-in-force-wrong`,
+    `start-value-wrong`, `something-else`.
     """
 
     valueToUse: NotRequired[MassPerRevolutionQuantity]
@@ -702,7 +724,14 @@ class CatchTestAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed beyond the verdict."""
+    """What was noticed beyond the verdict. Codes known today: `more-than-the-container-holds`, `load-beyond-capacity`,
+    `scale-check-failed`, `conditions-differ`, `possible-mistakes`, `cannot-be-told-apart`, `likely-mistake`,
+    `first-catch-low`, `stray-catch`, `catches-scatter-more-than-expected`, `trend-over-catches`, `additive-offset`,
+    `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`,
+    `drawn-towards-old-number`, `change-confirmed`, `entry-resolution-matters`, `mixed-mass-units`, `catch-typed-twice`,
+    `excluded-catch-agrees`, `catch-excluded`, `more-than-the-element-holds`, `fill-unlike-expected`,
+    `unlike-other-products`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -757,10 +786,15 @@ class CatchTestRecordAnswer(TypedDict):
     """What was taken from the history."""
 
     findings: list[FindingAnswer]
-    """What was noticed about the records the test refers to."""
+    """What was noticed about the records the test refers to. Codes known today: `differs-from-plan`, `other-lot`,
+    `scale-check-overdue`, `varies-from-day-to-day`, `basis-superseded`, `fits-other-product`, `stated-unlike-records`,
+    `unlike-other-products`.
+    """
 
     sinceThen: NotRequired[list[FindingAnswer]]
-    """What came to light after the test; absent when nothing did."""
+    """What came to light after the test; absent when nothing did. Codes known today: `scale-check-failed-later`,
+    `scale-check-changed`, `basis-superseded`, `value-in-force-changed`.
+    """
 
     supersededBy: NotRequired[Supersedes]
     """The record that took its place, with the reason; absent while the test stands."""
@@ -879,8 +913,8 @@ class CatchTestRequest(TypedDict):
 
     secondTestChange: NotRequired[RatioQuantity]
     """Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted.
-    Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change
-    of 10 to 15 %, no published source. Range: 0.1 to 100 %.
+    Default twice the tolerance. Default 10 %: twice the tolerance, by default twice the published 5 %: less can be one
+    tolerance each of the old value and the new; judgement. Range: 0.1 to 100 %.
     """
 
     coverageProbability: NotRequired[float]
@@ -963,17 +997,73 @@ class CautionAnswer(TypedDict):
     """Something that can hurt a person."""
 
     code: str
-    """Stable code. Known today: `heavy-container`, `jacked-machine`, `limit-is-no-promise`, `local-guidance-first`,
-    `manual-first`, `moving-machine`, `not-all-products-mix`, `product-dust`, `rotating-parts`,
-    `seed-row-has-its-own-limit`, `soil-test-first`, `spread-to-be-measured`, `stored-pressure`, `tank-entry`,
-    `treated-seed`, `unexpected-start`.
-    """
+    """Stable code. Which ones can come stands at the list that holds it; `GET /v1/codes` explains each."""
 
     detail: str
     """A sentence that should be shown as it is."""
 
     parts: NotRequired[SentenceParts]
     """What the sentence is made of, for showing it in another language."""
+
+
+class ChangeItem(TypedDict):
+    """One stored change."""
+
+    sequence: int
+    """Its number: 1 for the first change of the workspace, one more with each, and none is left out."""
+
+    kind: str
+    """Kind of the record; read it under the path of its kind. Known today: `machine`, `product`, `lot`, `scale`,
+    `container`, `plan`, `catch-test`, `adoption`, `scale-check`.
+    """
+
+    id: str
+    """Id of the record."""
+
+    revision: int
+    """1 when the record was stored first, one more with each change of it. That of a described record is the one in its
+    ETag: `"r3"` for 3.
+    """
+
+    what: str
+    """What happened: `created`, `changed`, `retired` or `reinstated` (no longer retired) for what is described, `recorded`
+    or `superseded` for evidence.
+    """
+
+    receivedAt: str
+    """When the service received it (UTC). Changes stand in the order in which they were stored, not in that of any times."""
+
+    occurredAt: NotRequired[str]
+    """When that happened which the evidence tells of, with the offset it was entered with, long before it was received
+    perhaps; absent for what is described.
+    """
+
+    machine: NotRequired[str]
+    """Id of the machine that it is about, where it is about one."""
+
+    machineBefore: NotRequired[str]
+    """Id of the machine that a plan was for until then, where that was another."""
+
+    supersededBy: NotRequired[str]
+    """Id of the record that took its place; only with `superseded`."""
+
+    cursor: str
+    """The cursor behind this change: give it as `after` to go on with the next one, at any time."""
+
+
+class ChangePage(TypedDict):
+    """A page of the changes."""
+
+    items: list[ChangeItem]
+    """The changes of this page, oldest first."""
+
+    next: NotRequired[str]
+    """Address of the next page; absent when there is nothing more yet."""
+
+    after: str
+    """The cursor behind everything that this page looked at. Keep it: given as `after`, it lists what was stored since,
+    however much later.
+    """
 
 
 class CheckedAnswer(TypedDict):
@@ -1156,16 +1246,19 @@ class ContainerRequest(TypedDict):
 class ControllerEntryOfTest(TypedDict):
     """How a controller takes the value."""
 
-    form: Literal["mass-per-revolution", "mass-per-ten-revolutions", "mass-per-pulse", "volume-per-revolution", "mass-per-time"]
-    """The form: mass-per-revolution, mass-per-ten-revolutions, mass-per-pulse, volume-per-revolution or mass-per-time."""
+    form: Literal["mass-per-revolution", "mass-per-revolutions", "mass-per-pulse", "volume-per-revolution", "mass-per-time"]
+    """The form: mass-per-revolution, mass-per-revolutions, mass-per-pulse, volume-per-revolution or mass-per-time."""
 
     unit: Literal["kg/rev", "g/rev", "lb/rev", "oz/rev", "kg", "g", "t", "lb", "oz", "ton-us", "ton-uk", "L", "m3", "bu-us", "bu-imp", "ft3", "kg/min", "g/s", "lb/min"]
-    """Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per
-    time, as the form asks.
+    """Unit of the number: one of mass per revolution; of mass, for stated revolutions or a pulse; of volume; or of mass
+    per time, as the form asks.
     """
 
     decimals: int
     """Decimals that the controller takes."""
+
+    revolutions: NotRequired[int]
+    """Revolutions that the number stands for: needed with the form mass-per-revolutions, and only with it. No default."""
 
 
 class CornerAnswer(TypedDict):
@@ -1475,7 +1568,10 @@ class DistanceSensorAnswer(TypedDict):
     """How many more runs a repeat takes; absent for other verdicts and when no number of runs would help."""
 
     reasons: list[ReasonAnswer]
-    """Why."""
+    """Why. Codes known today: `runs-scatter-more-than-expected`, `more-runs-needed`, `runs-out-of-reach`,
+    `large-distance-change`, `within-tolerance`, `no-practical-change`, `no-value-in-force`, `distance-changed`,
+    `within-tolerance-not-shown`.
+    """
 
     pulsesPerDistance: NotRequired[MeasuredPulsesPerDistance]
     """Pulses per distance with their uncertainty; absent when turns were counted and the pulses of a turn are unknown."""
@@ -1530,10 +1626,13 @@ class DistanceSensorAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed beyond the verdict."""
+    """What was noticed beyond the verdict. Codes known today: `runs-scatter-more-than-expected`, `directions-differ`,
+    `large-distance-change`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`,
+    `entry-resolution-matters`.
+    """
 
     cautions: list[CautionAnswer]
-    """What can hurt somebody on the course."""
+    """What can hurt somebody on the course. Codes known today: `manual-first`, `moving-machine`."""
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -1632,8 +1731,8 @@ class DistanceSensorRequest(TypedDict):
     """
 
     secondRunChange: NotRequired[RatioQuantity]
-    """Change from which a second run has to confirm. Default 10 %: common practice: 10 to 15 %; no published source.
-    Range: 0.1 to 100 %.
+    """Change from which a second run has to confirm. Default 10 %: twice the published 5 % on the rate, as for a catch
+    test; judgement, no published source. Range: 0.1 to 100 %.
     """
 
 
@@ -1641,7 +1740,7 @@ class DisturbedPointOfPlan(TypedDict):
     """Something that the test disturbs, in the owner's words."""
 
     name: str
-    """What it is, for example the fan drive."""
+    """What it is, for example a cover or a hose."""
 
     toOpen: NotRequired[str]
     """What is done to it before the catch."""
@@ -1688,7 +1787,9 @@ class DriveWheelTurnsAnswer(TypedDict):
     """
 
     reasons: list[ReasonAnswer]
-    """Why; empty without a verdict."""
+    """Why; empty without a verdict. Codes known today: `within-tolerance`, `rate-off-target`, `rate-not-shown`,
+    `rate-implausible`, `outlet-gave-nothing`.
+    """
 
     circumference: LengthQuantity
     """Rolling circumference in use."""
@@ -1737,10 +1838,15 @@ class DriveWheelTurnsAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed beyond the verdict."""
+    """What was noticed beyond the verdict. Codes known today: `catches-scatter-more-than-expected`,
+    `circumference-from-diameter`, `skid-counted-twice`, `large-correction`, `rate-off-target`, `rate-implausible`,
+    `outlet-gave-nothing`, `outlet-off-mean`.
+    """
 
     cautions: list[CautionAnswer]
-    """What can hurt somebody at the machine."""
+    """What can hurt somebody at the machine. Codes known today: `manual-first`, `unexpected-start`, `rotating-parts`,
+    `stored-pressure`, `product-dust`, `tank-entry`, `jacked-machine`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -2024,13 +2130,17 @@ class ElementFitAnswer(TypedDict):
     """Parts of the spread of the window."""
 
     cautions: list[CautionAnswer]
-    """What can hurt somebody who changes an element."""
+    """What can hurt somebody who changes an element. Codes known today: `manual-first`, `unexpected-start`,
+    `rotating-parts`, `product-dust`.
+    """
 
     assumptions: list[AssumptionAnswer]
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed. There is no verdict: no element was tested here."""
+    """What was noticed. There is no verdict: no element was tested here. Codes known today: `no-displacement-serves`,
+    `fit-not-sure`, `outside-meter-window`, `near-meter-limit`, `more-than-the-element-holds`, `fill-unlike-expected`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -2169,9 +2279,12 @@ class EntryAnswer(TypedDict):
     """A number for the controller."""
 
     form: str
-    """The form in which the controller takes it. Known today: `mass-per-revolution`, `mass-per-ten-revolutions`,
+    """The form in which the controller takes it. Known today: `mass-per-revolution`, `mass-per-revolutions`,
     `mass-per-pulse`, `volume-per-revolution`, `mass-per-time`.
     """
+
+    revolutions: NotRequired[int]
+    """Revolutions that the number stands for, in the form mass-per-revolutions."""
 
     value: float
     """The number to type in, already rounded to the controller's decimals."""
@@ -2193,8 +2306,8 @@ class EntryOfSensor(TypedDict):
     """The form: `pulses-per-distance`, `distance-per-pulse` or `wheel-circumference`."""
 
     distance: NotRequired[LengthQuantity]
-    """Distance over which the controller counts pulses; only with that form. Default 100 m: the usual distance of
-    controllers; common practice, no published source. Range: 1 to 10000 m.
+    """Distance over which the controller counts pulses; only with that form. Default 100 m: a round distance that most
+    fields have room for; judgement, no published source. Range: 1 to 10000 m.
     """
 
     unit: NotRequired[LengthUnit]
@@ -2361,39 +2474,7 @@ class FindingAnswer(TypedDict):
     """Something the engine noticed."""
 
     code: str
-    """Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`,
-    `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`,
-    `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`,
-    `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`,
-    `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`,
-    `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`,
-    `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`,
-    `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`,
-    `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`,
-    `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`,
-    `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`,
-    `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`,
-    `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`,
-    `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`,
-    `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`,
-    `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`,
-    `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`,
-    `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`,
-    `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`,
-    `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`,
-    `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`,
-    `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`,
-    `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`,
-    `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`,
-    `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`,
-    `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`,
-    `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`,
-    `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`,
-    `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`,
-    `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`,
-    `within-tolerance-not-shown`.
-    """
+    """Stable code. Which ones can come stands at the list that holds it; `GET /v1/codes` explains each."""
 
     severity: str
     """How much it matters: `note` is worth knowing, `warning` wants a look, `stop` forbids seeding on this answer."""
@@ -2748,14 +2829,7 @@ class LikelyMistakeAnswer(TypedDict):
     """A mistake that would explain a test."""
 
     code: str
-    """Stable code; a code that has been checked can be sent back in ruledOutMistakes. Known today: `pounds-as-kilograms`,
-    `kilograms-as-pounds`, `tare-not-taken-off`, `tare-taken-off-twice`, `tare-of-another-container`, `decimal-slip`,
-    `count-doubled`, `count-halved`, `meter-not-primed`, `container-overflowed`, `tank-bridged-or-empty`,
-    `meter-isolated`, `another-element`, `another-product`, `catch-point-missed`, `half-of-points-as-whole`,
-    `container-not-emptied`, `counter-not-reset`, `residue-in-container`, `wind-or-hand`, `ounces-as-decimals`,
-    `digit-wrong`, `pulses-per-revolution-wrong`, `turns-of-another-shaft`, `value-in-another-unit`,
-    `value-in-force-wrong`, `start-value-wrong`, `something-else`.
-    """
+    """Stable code; a code that has been checked can be sent back in ruledOutMistakes."""
 
     catch: NotRequired[str]
     """JSON pointer to the catch in the question; absent when it would be in the whole test."""
@@ -2900,39 +2974,7 @@ class LotReason(TypedDict):
     """A reason for when to test."""
 
     code: str
-    """Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`,
-    `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`,
-    `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`,
-    `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`,
-    `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`,
-    `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`,
-    `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`,
-    `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`,
-    `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`,
-    `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`,
-    `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`,
-    `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`,
-    `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`,
-    `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`,
-    `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`,
-    `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`,
-    `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`,
-    `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`,
-    `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`,
-    `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`,
-    `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`,
-    `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`,
-    `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`,
-    `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`,
-    `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`,
-    `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`,
-    `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`,
-    `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`,
-    `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`,
-    `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`,
-    `within-tolerance-not-shown`.
-    """
+    """Stable code. Which ones can come stands at the list that holds it; `GET /v1/codes` explains each."""
 
     detail: str
     """A sentence that can be shown as it is."""
@@ -3579,13 +3621,18 @@ class MeterSpeedAnswer(TypedDict):
     """The air stream; absent when none was asked about."""
 
     cautions: list[CautionAnswer]
-    """What can hurt somebody who sets the fan; empty without one."""
+    """What can hurt somebody who sets the fan; empty without one. Codes known today: `manual-first`, `unexpected-start`,
+    `stored-pressure`.
+    """
 
     assumptions: list[AssumptionAnswer]
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`,
+    `no-common-fan-window`, `fan-limit-not-checked`, `near-meter-limit`, `outside-measured-speeds`,
+    `outside-meter-window`, `more-than-the-element-holds`, `fill-unlike-expected`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -3748,7 +3795,9 @@ class NewLotAnswer(TypedDict):
     """
 
     reasons: list[LotReason]
-    """Why."""
+    """Why. Codes known today: `density-unknown`, `density-differs`, `other-lot`, `treatment-changed`,
+    `kernels-of-one-lot-differ`, `nothing-changed`, `within-tolerance`, `within-tolerance-not-shown`.
+    """
 
     predictedMassPerRevolution: MeasuredMassPerRevolution
     """The mass per revolution expected of the new lot, with its interval: the value in force times the ratio of the bulk
@@ -3783,10 +3832,12 @@ class NewLotAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed beyond the verdict."""
+    """What was noticed beyond the verdict. Codes known today: `rate-not-recomputed`, `densities-far-apart`,
+    `germination-changed`.
+    """
 
     cautions: list[CautionAnswer]
-    """What can hurt a person. The product label goes first."""
+    """What can hurt a person. The product label goes first. Codes known today: `treated-seed`."""
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -4264,7 +4315,10 @@ class PlanSetUpAnswer(TypedDict):
     """What could not be computed, and what to add."""
 
     cautions: list[CautionAnswer]
-    """What can hurt people or the crop."""
+    """What can hurt people or the crop. Codes known today: `local-guidance-first`, `limit-is-no-promise`,
+    `spread-to-be-measured`, `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`, `treated-seed`,
+    `manual-first`, `unexpected-start`, `stored-pressure`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -4367,18 +4421,18 @@ class ProblemError(TypedDict):
     """The column of a table it is about, as its header writes it; absent when it is about no single column."""
 
     code: str
-    """Stable code. Known today: `already-superseded`, `body-too-large`, `body-too-slow`, `catches-all-excluded`,
-    `credentials-broken`, `cursor-invalid`, `density-missing`, `element-not-in-meter`, `encoding-unsupported`,
-    `id-taken`, `id-unknown`, `idempotency-in-flight`, `idempotency-key-reused`, `internal-error`, `json-broken`,
-    `key-expired`, `key-invalid`, `key-missing`, `key-revoked`, `line-too-long`, `media-type-unsupported`,
-    `member-duplicate`, `member-missing`, `member-unknown`, `meter-not-on-machine`, `method-not-allowed`,
-    `net-negative`, `not-acceptable`, `not-found`, `number-ambiguous`, `number-out-of-range`, `precondition-failed`,
-    `precondition-required`, `rate-exceeded`, `record-retired`, `records-at-odds`, `request-broken`,
-    `revolutions-not-positive`, `rows-apart`, `scope-missing`, `service-busy`, `settings-at-odds`,
+    """Stable code. Those with which the engine refuses stand at the status 422 of the operation; `GET /v1/codes` explains
+    each. Known today: `already-superseded`, `body-too-large`, `body-too-slow`, `catches-all-excluded`,
+    `credentials-broken`, `cursor-invalid`, `database-restored`, `density-missing`, `element-not-in-meter`,
+    `encoding-unsupported`, `id-taken`, `id-unknown`, `idempotency-in-flight`, `idempotency-key-reused`,
+    `internal-error`, `json-broken`, `key-expired`, `key-invalid`, `key-missing`, `key-revoked`, `line-too-long`,
+    `media-type-unsupported`, `member-duplicate`, `member-missing`, `member-unknown`, `meter-not-on-machine`,
+    `method-not-allowed`, `net-negative`, `not-acceptable`, `not-found`, `number-ambiguous`, `number-out-of-range`,
+    `precondition-failed`, `precondition-required`, `rate-exceeded`, `record-retired`, `records-at-odds`,
+    `request-broken`, `revolutions-not-positive`, `rows-apart`, `scope-missing`, `service-busy`, `settings-at-odds`,
     `storage-unavailable`, `tare-above-gross`, `text-too-long`, `text-wrong`, `time-wrong`, `too-few`, `too-many`,
-    `type-wrong`, `typed-decimal-slip`, `typed-in-other-unit`, `typed-more-than-element-holds`, `typed-off-last-test`,
-    `typed-off-test`, `typed-off-value-in-force`, `typed-twice-or-half`, `unit-ambiguous`, `unit-missing`,
-    `unit-unknown`, `unit-wrong-dimension`, `value-missing`, `word-unknown`, `workspace-retired`.
+    `type-wrong`, `unit-ambiguous`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `value-missing`,
+    `word-unknown`, `workspace-retired`.
     """
 
     detail: str
@@ -4568,10 +4622,14 @@ class ProductRateAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `nutrient-without-source`, `credits-above-target`, `most-rate-binds`,
+    `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`.
+    """
 
     cautions: list[CautionAnswer]
-    """What can hurt people or the crop."""
+    """What can hurt people or the crop. Codes known today: `soil-test-first`, `seed-row-has-its-own-limit`,
+    `not-all-products-mix`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -4832,39 +4890,7 @@ class ReasonAnswer(TypedDict):
     """A reason for a verdict."""
 
     code: str
-    """Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`,
-    `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`,
-    `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`,
-    `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`,
-    `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`,
-    `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`,
-    `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`,
-    `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`,
-    `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`,
-    `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`,
-    `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`,
-    `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`,
-    `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`,
-    `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`,
-    `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`,
-    `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`,
-    `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`,
-    `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`,
-    `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`,
-    `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`,
-    `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`,
-    `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`,
-    `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`,
-    `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`,
-    `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`,
-    `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`,
-    `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`,
-    `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`,
-    `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`,
-    `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`,
-    `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`,
-    `within-tolerance-not-shown`.
-    """
+    """Stable code. Which ones can come stands at the list that holds it; `GET /v1/codes` explains each."""
 
     detail: str
     """A sentence that can be shown as it is."""
@@ -5009,8 +5035,8 @@ class RecordCatchTestRequest(TypedDict):
 
     secondTestChange: NotRequired[RatioQuantity]
     """Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted.
-    Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change
-    of 10 to 15 %, no published source. Range: 0.1 to 100 %.
+    Default twice the tolerance. Default 10 %: twice the tolerance, by default twice the published 5 %: less can be one
+    tolerance each of the old value and the new; judgement. Range: 0.1 to 100 %.
     """
 
     coverageProbability: NotRequired[float]
@@ -5597,10 +5623,15 @@ class SeedRowLimitAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `above-published-limit`, `no-published-limit`, `nutrient-without-limit`,
+    `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`,
+    `spread-unusual`, `stand-loss-above-accepted`.
+    """
 
     cautions: list[CautionAnswer]
-    """What can hurt the stand; always to be shown with the limits."""
+    """What can hurt the stand; always to be shown with the limits. Codes known today: `local-guidance-first`,
+    `limit-is-no-promise`, `spread-to-be-measured`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -5809,10 +5840,13 @@ class SeedingRateAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed; unusual is possible and is not refused."""
+    """What was noticed; unusual is possible and is not refused. Codes known today: `shortcut-reads-high`,
+    `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`,
+    `emergence-unusual`, `seeds-above-published`.
+    """
 
     cautions: list[CautionAnswer]
-    """What can hurt a person. The product label goes first."""
+    """What can hurt a person. The product label goes first. Codes known today: `treated-seed`."""
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -6181,7 +6215,10 @@ class StandCountAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`,
+    `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`,
+    `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -6355,7 +6392,9 @@ class StandRiskAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`,
+    `season-spread-missing`, `unusual-share-of-seeds`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""
@@ -6956,7 +6995,10 @@ class ValueInForceAnswer(TypedDict):
     """The test that superseded the one it rests on: adopt its value."""
 
     findings: list[FindingAnswer]
-    """What was noticed."""
+    """What was noticed. Codes known today: `adopted-despite`, `fits-other-product`, `adopted-otherwise`,
+    `basis-superseded`, `scale-check-failed-later`, `more-than-the-element-holds`, `fill-unlike-expected`,
+    `unlike-other-products`.
+    """
 
 
 class ValueInForceAnswerPage(TypedDict):
@@ -7008,8 +7050,8 @@ class ValueOfSensor(TypedDict):
     """Pulses as the controller shows them, a plain count over `distance`. No default."""
 
     distance: NotRequired[LengthQuantity]
-    """Distance over which the controller counts these pulses, for example 400 ft; goes with pulses. No default. Range: 1
-    to 10000 m.
+    """Distance over which the controller counts these pulses, for example 150 m; goes with pulses. No default. Range: 1 to
+    10000 m.
     """
 
     distancePerPulse: NotRequired[LengthQuantity]
@@ -7047,7 +7089,9 @@ class VolumeCheckAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed. There is no verdict: no element was tested here."""
+    """What was noticed. There is no verdict: no element was tested here. Codes known today: `more-than-the-element-holds`,
+    `fill-unlike-expected`.
+    """
 
     engineVersion: str
     """Version of the engine that answered."""

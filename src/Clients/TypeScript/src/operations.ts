@@ -65,6 +65,12 @@ export interface Calls {
    */
   recomputeCatchTest: Call<"recomputeCatchTest">;
   /**
+   * Lists every stored change, in the order in which it was stored.
+   *
+   * What was described, changed, recorded or superseded, whenever it happened: what was entered offline on Sunday and arrived on Tuesday stands at its place of Tuesday. Whoever reads on from the after of the last page sees each change once and misses none; wait=20s holds the request until there is one. Keys and workspaces are not listed. What was stored before the service kept this list stands at its beginning, in the order in which it was received, with the creation and the last change of what is described. Page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+   */
+  listChanges: Call<"listChanges">;
+  /**
    * Lists every code with its cause and what to do.
    *
    * The stable codes of errors, refusals, findings, reasons and cautions, each with its cause, its remedy, and the statuses or severities that it comes with: for translations and for help inside a client. People read the same at `/reference/codes`. Within v1 codes are only added.
@@ -420,6 +426,7 @@ export const operationTable: Record<keyof Calls, Traits> = {
   recordCatchTest: { method: "post", path: "/v1/catch-tests", takesBody: true, takesKey: true, givesTag: true },
   getCatchTest: { method: "get", path: "/v1/catch-tests/{id}", takesId: true, givesTag: true },
   recomputeCatchTest: { method: "post", path: "/v1/catch-tests/{id}/recomputations", takesId: true },
+  listChanges: { method: "get", path: "/v1/changes" },
   listCodes: { method: "get", path: "/v1/codes" },
   listContainers: { method: "get", path: "/v1/containers", givesPages: true },
   createContainer: { method: "post", path: "/v1/containers", takesBody: true, takesKey: true, givesTag: true, givesEditable: true },

@@ -265,6 +265,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/changes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Lists every stored change, in the order in which it was stored.
+         * @description What was described, changed, recorded or superseded, whenever it happened: what was entered offline on Sunday and arrived on Tuesday stands at its place of Tuesday. Whoever reads on from the after of the last page sees each change once and misses none; wait=20s holds the request until there is one. Keys and workspaces are not listed. What was stored before the service kept this list stands at its beginning, in the order in which it was received, with the creation and the last change of what is described. Page by page; follow the next link. As JSON, CSV or NDJSON by the Accept header.
+         */
+        get: operations["listChanges"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/codes": {
         parameters: {
             query?: never;
@@ -1424,7 +1444,7 @@ export interface components {
             massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description The request exactly as entered. */
             entered: components["schemas"]["AdoptionRequest"];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `adopted-despite`, `fits-other-product`, `adopted-otherwise`, `basis-superseded`, `scale-check-failed-later`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description The record that took its place, with the reason; absent while it stands. */
             supersededBy?: components["schemas"]["Supersedes"];
@@ -1738,11 +1758,11 @@ export interface components {
             looseDensity?: components["schemas"]["BulkDensityQuantity"];
             /** @description What the tank holds; absent when none was named. */
             tank?: components["schemas"]["TankAnswer"];
-            /** @description What can hurt somebody on the way. */
+            /** @description What can hurt somebody on the way. Codes known today: `product-dust`, `tank-entry`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `density-unlike-reference`, `density-not-compared`, `published-density-only`, `weighings-scatter`, `small-volume`, `other-bushel`, `test-weight-settled`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -1870,11 +1890,11 @@ export interface components {
             stopOrder: components["schemas"]["StopAnswer"][];
             /** @description What to do, as a set: a step may begin when every step it comes after is done. */
             steps: components["schemas"]["StepAnswer"][];
-            /** @description What can hurt somebody; show them with the steps. */
+            /** @description What can hurt somebody; show them with the steps. Codes known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `heavy-container`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `container-nearly-full`, `bounds-cross`, `wide-speed-range`, `short-run`, `simulated-speed-moved`, `meters-run-apart`, `too-few-containers`, `stops-close-together`, `coarse-scale`, `small-catch`, `precision-out-of-reach`, `outside-meter-window`, `more-than-the-element-holds`, `fill-unlike-expected`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -1966,7 +1986,7 @@ export interface components {
             moreCatches?: number;
             /** @description The relative expanded uncertainty to expect after moreCatches, where precision is what is missing. */
             expectedPrecision?: components["schemas"]["RatioQuantity"];
-            /** @description Why. */
+            /** @description Why. Codes known today: `likely-mistake`, `more-than-the-container-holds`, `load-beyond-capacity`, `more-than-the-element-holds`, `scale-check-failed`, `cannot-be-told-apart`, `stray-catch`, `catches-scatter-more-than-expected`, `precision-not-reached`, `precision-out-of-reach`, `second-test-needed`, `tests-disagree`, `change-confirmed`, `catch-apart`, `exclusion-decides`, `within-tolerance`, `no-practical-change`, `no-value-in-force`, `change-detected`, `within-tolerance-not-shown`, `old-scale-explains-change`. */
             reasons: components["schemas"]["ReasonAnswer"][];
             /** @description The mass per revolution found, with its uncertainty. */
             massPerRevolution: components["schemas"]["MeasuredMassPerRevolution"];
@@ -1997,7 +2017,7 @@ export interface components {
             combinedWithPrevious?: components["schemas"]["MeasuredMassPerRevolution"];
             /** @description How the earlierTest of the question bears this one out; absent without one, or without a value to compare both with. An earlier test is combined with this one only when it is later than the last adoption. */
             secondTest?: components["schemas"]["SecondTestAnswer"];
-            /** @description Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however improbable. Of a smaller change, what fits it exactly is listed where it is not negligible; the verdict never changes by that. Empty when none stands out. */
+            /** @description Mistakes that would explain the test, the most probable first, each with its one check. Those under a probability of 10 % are left out, except where the change is so large that a second test is asked for: then everything that could explain it is listed, however improbable. Of a smaller change, what fits it exactly is listed where it is not negligible; the verdict never changes by that. Empty when none stands out. Codes known today: `pounds-as-kilograms`, `kilograms-as-pounds`, `tare-not-taken-off`, `tare-taken-off-twice`, `tare-of-another-container`, `decimal-slip`, `digit-wrong`, `count-doubled`, `count-halved`, `meter-not-primed`, `container-overflowed`, `tank-bridged-or-empty`, `meter-isolated`, `catch-point-missed`, `half-of-points-as-whole`, `container-not-emptied`, `counter-not-reset`, `residue-in-container`, `wind-or-hand`, `ounces-as-decimals`, `pulses-per-revolution-wrong`, `turns-of-another-shaft`, `another-element`, `another-product`, `value-in-another-unit`, `value-in-force-wrong`, `start-value-wrong`, `something-else`. */
             likelyMistakes: components["schemas"]["LikelyMistakeAnswer"][];
             /** @description The mass per revolution that serves best from now on, with the verdict adopt: what the test found, what it and an earlier test found together, or between it and a value in force whose relativeUncertainty is known. What the test alone found stays in massPerRevolution. */
             valueToUse?: components["schemas"]["MassPerRevolutionQuantity"];
@@ -2011,7 +2031,7 @@ export interface components {
             effectIfValueInForceStays?: components["schemas"]["EffectAnswer"];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed beyond the verdict. */
+            /** @description What was noticed beyond the verdict. Codes known today: `more-than-the-container-holds`, `load-beyond-capacity`, `scale-check-failed`, `conditions-differ`, `possible-mistakes`, `cannot-be-told-apart`, `likely-mistake`, `first-catch-low`, `stray-catch`, `catches-scatter-more-than-expected`, `trend-over-catches`, `additive-offset`, `small-catch`, `coarse-scale`, `load-beyond-class`, `scale-dominates`, `default-repeatability-used`, `drawn-towards-old-number`, `change-confirmed`, `entry-resolution-matters`, `mixed-mass-units`, `catch-typed-twice`, `excluded-catch-agrees`, `catch-excluded`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -2059,9 +2079,9 @@ export interface components {
             evaluation: components["schemas"]["CatchTestAnswer"];
             /** @description What was taken from the history. */
             usedHistory: components["schemas"]["UsedHistory"];
-            /** @description What was noticed about the records the test refers to. */
+            /** @description What was noticed about the records the test refers to. Codes known today: `differs-from-plan`, `other-lot`, `scale-check-overdue`, `varies-from-day-to-day`, `basis-superseded`, `fits-other-product`, `stated-unlike-records`, `unlike-other-products`. */
             findings: components["schemas"]["FindingAnswer"][];
-            /** @description What came to light after the test; absent when nothing did. */
+            /** @description What came to light after the test; absent when nothing did. Codes known today: `scale-check-failed-later`, `scale-check-changed`, `basis-superseded`, `value-in-force-changed`. */
             sinceThen?: components["schemas"]["FindingAnswer"][];
             /** @description The record that took its place, with the reason; absent while the test stands. */
             supersededBy?: components["schemas"]["Supersedes"];
@@ -2130,7 +2150,7 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
             precisionProbability?: components["schemas"]["RatioQuantity"];
-            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %. */
+            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance, by default twice the published 5 %: less can be one tolerance each of the old value and the new; judgement. Range: 0.1 to 100 %. */
             secondTestChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
@@ -2188,30 +2208,80 @@ export interface components {
         };
         /** @description Something that can hurt a person. */
         CautionAnswer: {
-            /**
-             * @description Stable code. Known today: `heavy-container`, `jacked-machine`, `limit-is-no-promise`, `local-guidance-first`, `manual-first`, `moving-machine`, `not-all-products-mix`, `product-dust`, `rotating-parts`, `seed-row-has-its-own-limit`, `soil-test-first`, `spread-to-be-measured`, `stored-pressure`, `tank-entry`, `treated-seed`, `unexpected-start`.
-             * @example heavy-container
-             * @example jacked-machine
-             * @example limit-is-no-promise
-             * @example local-guidance-first
-             * @example manual-first
-             * @example moving-machine
-             * @example not-all-products-mix
-             * @example product-dust
-             * @example rotating-parts
-             * @example seed-row-has-its-own-limit
-             * @example soil-test-first
-             * @example spread-to-be-measured
-             * @example stored-pressure
-             * @example tank-entry
-             * @example treated-seed
-             * @example unexpected-start
-             */
+            /** @description Stable code. Which ones can come stands at the list that holds it; `GET /v1/codes` explains each. */
             code: string;
             /** @description A sentence that should be shown as it is. */
             detail: string;
             /** @description What the sentence is made of, for showing it in another language. */
             parts?: components["schemas"]["SentenceParts"];
+        };
+        /** @description One stored change. */
+        ChangeItem: {
+            /**
+             * Format: int64
+             * @description Its number: 1 for the first change of the workspace, one more with each, and none is left out.
+             */
+            sequence: number;
+            /**
+             * @description Kind of the record; read it under the path of its kind. Known today: `machine`, `product`, `lot`, `scale`, `container`, `plan`, `catch-test`, `adoption`, `scale-check`.
+             * @example machine
+             * @example product
+             * @example lot
+             * @example scale
+             * @example container
+             * @example plan
+             * @example catch-test
+             * @example adoption
+             * @example scale-check
+             */
+            kind: string;
+            /** @description Id of the record. */
+            id: string;
+            /**
+             * Format: int64
+             * @description 1 when the record was stored first, one more with each change of it. That of a described record is the one in its ETag: `"r3"` for 3.
+             */
+            revision: number;
+            /**
+             * @description What happened: `created`, `changed`, `retired` or `reinstated` (no longer retired) for what is described, `recorded` or `superseded` for evidence.
+             * @example created
+             * @example changed
+             * @example retired
+             * @example reinstated
+             * @example recorded
+             * @example superseded
+             */
+            what: string;
+            /**
+             * Format: date-time
+             * @description When the service received it (UTC). Changes stand in the order in which they were stored, not in that of any times.
+             */
+            receivedAt: string;
+            /**
+             * Format: date-time
+             * @description When that happened which the evidence tells of, with the offset it was entered with, long before it was received perhaps; absent for what is described.
+             */
+            occurredAt?: string;
+            /** @description Id of the machine that it is about, where it is about one. */
+            machine?: string;
+            /** @description Id of the machine that a plan was for until then, where that was another. */
+            machineBefore?: string;
+            /** @description Id of the record that took its place; only with `superseded`. */
+            supersededBy?: string;
+            /** @description The cursor behind this change: give it as `after` to go on with the next one, at any time. */
+            cursor: string;
+        };
+        /** @description A page of the changes. */
+        ChangePage: {
+            /** @description The changes of this page, oldest first. */
+            items: components["schemas"]["ChangeItem"][];
+            /**
+             * Format: uri
+             * @description Address of the next page; absent when there is nothing more yet.
+             */
+            next?: string;
+            /** @description The cursor behind everything that this page looked at. Keep it: given as `after`, it lists what was stored since, however much later. */
+            after: string;
         };
         /** @description A value beside the expected one. */
         CheckedAnswer: {
@@ -2345,12 +2415,12 @@ export interface components {
         /** @description How a controller takes the value. */
         ControllerEntryOfTest: {
             /**
-             * @description The form: mass-per-revolution, mass-per-ten-revolutions, mass-per-pulse, volume-per-revolution or mass-per-time.
+             * @description The form: mass-per-revolution, mass-per-revolutions, mass-per-pulse, volume-per-revolution or mass-per-time.
              * @enum {string}
              */
-            form: "mass-per-revolution" | "mass-per-ten-revolutions" | "mass-per-pulse" | "volume-per-revolution" | "mass-per-time";
+            form: "mass-per-revolution" | "mass-per-revolutions" | "mass-per-pulse" | "volume-per-revolution" | "mass-per-time";
             /**
-             * @description Unit of the number: one of mass per revolution; of mass for ten revolutions or a pulse; of volume; or of mass per time, as the form asks.
+             * @description Unit of the number: one of mass per revolution; of mass, for stated revolutions or a pulse; of volume; or of mass per time, as the form asks.
              * @enum {string}
              */
             unit: "kg/rev" | "g/rev" | "lb/rev" | "oz/rev" | "kg" | "g" | "t" | "lb" | "oz" | "ton-us" | "ton-uk" | "L" | "m3" | "bu-us" | "bu-imp" | "ft3" | "kg/min" | "g/s" | "lb/min";
@@ -2359,6 +2429,11 @@ export interface components {
              * @description Decimals that the controller takes.
              */
             decimals: number;
+            /**
+             * Format: int32
+             * @description Revolutions that the number stands for: needed with the form mass-per-revolutions, and only with it. No default.
+             */
+            revolutions?: number;
         };
         /** @description One combination of rate and ground speed. */
         CornerAnswer: {
@@ -2660,7 +2735,7 @@ export interface components {
              * @description How many more runs a repeat takes; absent for other verdicts and when no number of runs would help.
              */
             moreRuns?: number;
-            /** @description Why. */
+            /** @description Why. Codes known today: `runs-scatter-more-than-expected`, `more-runs-needed`, `runs-out-of-reach`, `large-distance-change`, `within-tolerance`, `no-practical-change`, `no-value-in-force`, `distance-changed`, `within-tolerance-not-shown`. */
             reasons: components["schemas"]["ReasonAnswer"][];
             /** @description Pulses per distance with their uncertainty; absent when turns were counted and the pulses of a turn are unknown. */
             pulsesPerDistance?: components["schemas"]["MeasuredPulsesPerDistance"];
@@ -2700,9 +2775,9 @@ export interface components {
             effectIfNumbersStay?: components["schemas"]["DistanceEffectAnswer"];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed beyond the verdict. */
+            /** @description What was noticed beyond the verdict. Codes known today: `runs-scatter-more-than-expected`, `directions-differ`, `large-distance-change`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `entry-resolution-matters`. */
             findings: components["schemas"]["FindingAnswer"][];
-            /** @description What can hurt somebody on the course. */
+            /** @description What can hurt somebody on the course. Codes known today: `manual-first`, `moving-machine`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -2763,12 +2838,12 @@ export interface components {
             tolerance?: components["schemas"]["RatioQuantity"];
             /** @description Largest acceptable expanded uncertainty of the result. Default 1 %: two good runs reach it; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
-            /** @description Change from which a second run has to confirm. Default 10 %: common practice: 10 to 15 %; no published source. Range: 0.1 to 100 %. */
+            /** @description Change from which a second run has to confirm. Default 10 %: twice the published 5 % on the rate, as for a catch test; judgement, no published source. Range: 0.1 to 100 %. */
             secondRunChange?: components["schemas"]["RatioQuantity"];
         };
         /** @description Something that the test disturbs, in the owner's words. */
         DisturbedPointOfPlan: {
-            /** @description What it is, for example the fan drive. */
+            /** @description What it is, for example a cover or a hose. */
             name: string;
             /** @description What is done to it before the catch. */
             toOpen?: string;
@@ -2800,7 +2875,7 @@ export interface components {
              * @example adopt
              */
             verdict?: string;
-            /** @description Why; empty without a verdict. */
+            /** @description Why; empty without a verdict. Codes known today: `within-tolerance`, `rate-off-target`, `rate-not-shown`, `rate-implausible`, `outlet-gave-nothing`. */
             reasons: components["schemas"]["ReasonAnswer"][];
             /** @description Rolling circumference in use. */
             circumference: components["schemas"]["LengthQuantity"];
@@ -2835,9 +2910,9 @@ export interface components {
             outlets: components["schemas"]["OutletAnswer"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed beyond the verdict. */
+            /** @description What was noticed beyond the verdict. Codes known today: `catches-scatter-more-than-expected`, `circumference-from-diameter`, `skid-counted-twice`, `large-correction`, `rate-off-target`, `rate-implausible`, `outlet-gave-nothing`, `outlet-off-mean`. */
             findings: components["schemas"]["FindingAnswer"][];
-            /** @description What can hurt somebody at the machine. */
+            /** @description What can hurt somebody at the machine. Codes known today: `manual-first`, `unexpected-start`, `rotating-parts`, `stored-pressure`, `product-dust`, `tank-entry`, `jacked-machine`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -3034,11 +3109,11 @@ export interface components {
             fillEfficiency: components["schemas"]["ExpectedRatio"];
             /** @description Parts of the spread of the window. */
             spreadParts: components["schemas"]["SpreadPart"][];
-            /** @description What can hurt somebody who changes an element. */
+            /** @description What can hurt somebody who changes an element. Codes known today: `manual-first`, `unexpected-start`, `rotating-parts`, `product-dust`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. There is no verdict: no element was tested here. */
+            /** @description What was noticed. There is no verdict: no element was tested here. Codes known today: `no-displacement-serves`, `fit-not-sure`, `outside-meter-window`, `near-meter-limit`, `more-than-the-element-holds`, `fill-unlike-expected`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -3138,14 +3213,19 @@ export interface components {
         /** @description A number for the controller. */
         EntryAnswer: {
             /**
-             * @description The form in which the controller takes it. Known today: `mass-per-revolution`, `mass-per-ten-revolutions`, `mass-per-pulse`, `volume-per-revolution`, `mass-per-time`.
+             * @description The form in which the controller takes it. Known today: `mass-per-revolution`, `mass-per-revolutions`, `mass-per-pulse`, `volume-per-revolution`, `mass-per-time`.
              * @example mass-per-revolution
-             * @example mass-per-ten-revolutions
+             * @example mass-per-revolutions
              * @example mass-per-pulse
              * @example volume-per-revolution
              * @example mass-per-time
              */
             form: string;
+            /**
+             * Format: int32
+             * @description Revolutions that the number stands for, in the form mass-per-revolutions.
+             */
+            revolutions?: number;
             /**
              * Format: double
              * @description The number to type in, already rounded to the controller's decimals.
@@ -3165,7 +3245,7 @@ export interface components {
              * @enum {string}
              */
             form: "pulses-per-distance" | "distance-per-pulse" | "wheel-circumference";
-            /** @description Distance over which the controller counts pulses; only with that form. Default 100 m: the usual distance of controllers; common practice, no published source. Range: 1 to 10000 m. */
+            /** @description Distance over which the controller counts pulses; only with that form. Default 100 m: a round distance that most fields have room for; judgement, no published source. Range: 1 to 10000 m. */
             distance?: components["schemas"]["LengthQuantity"];
             /**
              * @description Unit of the number; needed for the two forms that are lengths.
@@ -3320,156 +3400,7 @@ export interface components {
         };
         /** @description Something the engine noticed. */
         FindingAnswer: {
-            /**
-             * @description Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`, `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`, `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`, `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`, `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`, `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`, `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`, `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`, `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`, `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`, `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`, `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`, `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`, `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`, `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`, `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`, `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`, `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`, `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`, `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`, `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`, `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`, `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`, `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`, `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`, `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`, `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`, `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`, `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`, `within-tolerance-not-shown`.
-             * @example above-published-limit
-             * @example additive-offset
-             * @example adopted-despite
-             * @example adopted-otherwise
-             * @example basis-superseded
-             * @example between-published-limits
-             * @example bounds-cross
-             * @example cannot-be-told-apart
-             * @example catch-apart
-             * @example catch-excluded
-             * @example catch-typed-twice
-             * @example catches-scatter-more-than-expected
-             * @example change-confirmed
-             * @example change-detected
-             * @example circumference-from-diameter
-             * @example coarse-scale
-             * @example conditions-differ
-             * @example container-nearly-full
-             * @example counts-at-odds-with-prior
-             * @example counts-in-same-row
-             * @example credits-above-target
-             * @example default-repeatability-used
-             * @example densities-far-apart
-             * @example density-differs
-             * @example density-not-compared
-             * @example density-unknown
-             * @example density-unlike-reference
-             * @example differs-from-plan
-             * @example directions-differ
-             * @example distance-changed
-             * @example divide-by-ten-shortcut
-             * @example drawn-towards-old-number
-             * @example element-or-oxide
-             * @example emergence-unusual
-             * @example entry-resolution-matters
-             * @example excluded-catch-agrees
-             * @example exclusion-decides
-             * @example fan-limit-not-checked
-             * @example few-counts
-             * @example fill-unlike-expected
-             * @example first-catch-low
-             * @example fit-not-sure
-             * @example fits-other-product
-             * @example germination-changed
-             * @example germination-low
-             * @example germination-not-used
-             * @example kernel-mass-unusual
-             * @example kernels-of-one-lot-differ
-             * @example large-correction
-             * @example large-distance-change
-             * @example large-surplus
-             * @example least-rate-binds
-             * @example likely-mistake
-             * @example limit-reduced
-             * @example load-beyond-capacity
-             * @example load-beyond-class
-             * @example meters-run-apart
-             * @example mixed-mass-units
-             * @example more-counts-needed
-             * @example more-plants-than-seeds
-             * @example more-runs-needed
-             * @example more-than-the-container-holds
-             * @example more-than-the-element-holds
-             * @example most-rate-binds
-             * @example near-fan-limit
-             * @example near-meter-limit
-             * @example nitrogen-form-not-stated
-             * @example no-common-fan-window
-             * @example no-displacement-serves
-             * @example no-plants-found
-             * @example no-practical-change
-             * @example no-published-limit
-             * @example no-value-in-force
-             * @example nothing-changed
-             * @example nutrient-without-limit
-             * @example nutrient-without-source
-             * @example old-scale-explains-change
-             * @example one-run-only
-             * @example other-bushel
-             * @example other-lot
-             * @example outlet-gave-nothing
-             * @example outlet-off-mean
-             * @example outside-fan-window
-             * @example outside-measured-speeds
-             * @example outside-meter-window
-             * @example possible-mistakes
-             * @example precision-not-reached
-             * @example precision-out-of-reach
-             * @example prior-outweighs-counts
-             * @example probability-out-of-reach
-             * @example published-density-only
-             * @example rate-above-maximum
-             * @example rate-implausible
-             * @example rate-not-recomputed
-             * @example rate-not-shown
-             * @example rate-off-target
-             * @example region-not-stated
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example sample-area-miscalled
-             * @example scale-check-changed
-             * @example scale-check-failed
-             * @example scale-check-failed-later
-             * @example scale-check-overdue
-             * @example scale-dominates
-             * @example season-spread-missing
-             * @example second-test-needed
-             * @example seeds-above-published
-             * @example short-course
-             * @example short-run
-             * @example shortcut-reads-high
-             * @example simulated-speed-moved
-             * @example single-count
-             * @example skid-counted-twice
-             * @example small-catch
-             * @example small-sample
-             * @example small-volume
-             * @example sources-disagree
-             * @example spread-unusual
-             * @example stand-at-risk
-             * @example stand-below-minimum
-             * @example stand-loss-above-accepted
-             * @example stated-rate-differs
-             * @example stated-stand-differs
-             * @example stated-unlike-records
-             * @example stops-close-together
-             * @example stray-catch
-             * @example strongly-clumped
-             * @example tape-dominates
-             * @example targets-conflict
-             * @example test-weight-settled
-             * @example tests-disagree
-             * @example too-few-containers
-             * @example treatment-changed
-             * @example trend-over-catches
-             * @example unlike-other-products
-             * @example unusual-field-efficiency
-             * @example unusual-product-rate
-             * @example unusual-share-of-seeds
-             * @example value-in-force-changed
-             * @example varies-from-day-to-day
-             * @example weighings-scatter
-             * @example wheel-slips
-             * @example wide-speed-range
-             * @example width-differs
-             * @example within-tolerance
-             * @example within-tolerance-not-shown
-             */
+            /** @description Stable code. Which ones can come stands at the list that holds it; `GET /v1/codes` explains each. */
             code: string;
             /**
              * @description How much it matters: `note` is worth knowing, `warning` wants a look, `stop` forbids seeding on this answer.
@@ -3790,37 +3721,7 @@ export interface components {
         };
         /** @description A mistake that would explain a test. */
         LikelyMistakeAnswer: {
-            /**
-             * @description Stable code; a code that has been checked can be sent back in ruledOutMistakes. Known today: `pounds-as-kilograms`, `kilograms-as-pounds`, `tare-not-taken-off`, `tare-taken-off-twice`, `tare-of-another-container`, `decimal-slip`, `count-doubled`, `count-halved`, `meter-not-primed`, `container-overflowed`, `tank-bridged-or-empty`, `meter-isolated`, `another-element`, `another-product`, `catch-point-missed`, `half-of-points-as-whole`, `container-not-emptied`, `counter-not-reset`, `residue-in-container`, `wind-or-hand`, `ounces-as-decimals`, `digit-wrong`, `pulses-per-revolution-wrong`, `turns-of-another-shaft`, `value-in-another-unit`, `value-in-force-wrong`, `start-value-wrong`, `something-else`.
-             * @example pounds-as-kilograms
-             * @example kilograms-as-pounds
-             * @example tare-not-taken-off
-             * @example tare-taken-off-twice
-             * @example tare-of-another-container
-             * @example decimal-slip
-             * @example count-doubled
-             * @example count-halved
-             * @example meter-not-primed
-             * @example container-overflowed
-             * @example tank-bridged-or-empty
-             * @example meter-isolated
-             * @example another-element
-             * @example another-product
-             * @example catch-point-missed
-             * @example half-of-points-as-whole
-             * @example container-not-emptied
-             * @example counter-not-reset
-             * @example residue-in-container
-             * @example wind-or-hand
-             * @example ounces-as-decimals
-             * @example digit-wrong
-             * @example pulses-per-revolution-wrong
-             * @example turns-of-another-shaft
-             * @example value-in-another-unit
-             * @example value-in-force-wrong
-             * @example start-value-wrong
-             * @example something-else
-             */
+            /** @description Stable code; a code that has been checked can be sent back in ruledOutMistakes. */
             code: string;
             /** @description JSON pointer to the catch in the question; absent when it would be in the whole test. */
             catch?: string;
@@ -3940,156 +3841,7 @@ export interface components {
         };
         /** @description A reason for when to test. */
         LotReason: {
-            /**
-             * @description Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`, `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`, `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`, `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`, `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`, `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`, `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`, `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`, `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`, `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`, `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`, `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`, `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`, `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`, `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`, `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`, `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`, `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`, `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`, `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`, `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`, `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`, `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`, `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`, `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`, `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`, `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`, `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`, `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`, `within-tolerance-not-shown`.
-             * @example above-published-limit
-             * @example additive-offset
-             * @example adopted-despite
-             * @example adopted-otherwise
-             * @example basis-superseded
-             * @example between-published-limits
-             * @example bounds-cross
-             * @example cannot-be-told-apart
-             * @example catch-apart
-             * @example catch-excluded
-             * @example catch-typed-twice
-             * @example catches-scatter-more-than-expected
-             * @example change-confirmed
-             * @example change-detected
-             * @example circumference-from-diameter
-             * @example coarse-scale
-             * @example conditions-differ
-             * @example container-nearly-full
-             * @example counts-at-odds-with-prior
-             * @example counts-in-same-row
-             * @example credits-above-target
-             * @example default-repeatability-used
-             * @example densities-far-apart
-             * @example density-differs
-             * @example density-not-compared
-             * @example density-unknown
-             * @example density-unlike-reference
-             * @example differs-from-plan
-             * @example directions-differ
-             * @example distance-changed
-             * @example divide-by-ten-shortcut
-             * @example drawn-towards-old-number
-             * @example element-or-oxide
-             * @example emergence-unusual
-             * @example entry-resolution-matters
-             * @example excluded-catch-agrees
-             * @example exclusion-decides
-             * @example fan-limit-not-checked
-             * @example few-counts
-             * @example fill-unlike-expected
-             * @example first-catch-low
-             * @example fit-not-sure
-             * @example fits-other-product
-             * @example germination-changed
-             * @example germination-low
-             * @example germination-not-used
-             * @example kernel-mass-unusual
-             * @example kernels-of-one-lot-differ
-             * @example large-correction
-             * @example large-distance-change
-             * @example large-surplus
-             * @example least-rate-binds
-             * @example likely-mistake
-             * @example limit-reduced
-             * @example load-beyond-capacity
-             * @example load-beyond-class
-             * @example meters-run-apart
-             * @example mixed-mass-units
-             * @example more-counts-needed
-             * @example more-plants-than-seeds
-             * @example more-runs-needed
-             * @example more-than-the-container-holds
-             * @example more-than-the-element-holds
-             * @example most-rate-binds
-             * @example near-fan-limit
-             * @example near-meter-limit
-             * @example nitrogen-form-not-stated
-             * @example no-common-fan-window
-             * @example no-displacement-serves
-             * @example no-plants-found
-             * @example no-practical-change
-             * @example no-published-limit
-             * @example no-value-in-force
-             * @example nothing-changed
-             * @example nutrient-without-limit
-             * @example nutrient-without-source
-             * @example old-scale-explains-change
-             * @example one-run-only
-             * @example other-bushel
-             * @example other-lot
-             * @example outlet-gave-nothing
-             * @example outlet-off-mean
-             * @example outside-fan-window
-             * @example outside-measured-speeds
-             * @example outside-meter-window
-             * @example possible-mistakes
-             * @example precision-not-reached
-             * @example precision-out-of-reach
-             * @example prior-outweighs-counts
-             * @example probability-out-of-reach
-             * @example published-density-only
-             * @example rate-above-maximum
-             * @example rate-implausible
-             * @example rate-not-recomputed
-             * @example rate-not-shown
-             * @example rate-off-target
-             * @example region-not-stated
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example sample-area-miscalled
-             * @example scale-check-changed
-             * @example scale-check-failed
-             * @example scale-check-failed-later
-             * @example scale-check-overdue
-             * @example scale-dominates
-             * @example season-spread-missing
-             * @example second-test-needed
-             * @example seeds-above-published
-             * @example short-course
-             * @example short-run
-             * @example shortcut-reads-high
-             * @example simulated-speed-moved
-             * @example single-count
-             * @example skid-counted-twice
-             * @example small-catch
-             * @example small-sample
-             * @example small-volume
-             * @example sources-disagree
-             * @example spread-unusual
-             * @example stand-at-risk
-             * @example stand-below-minimum
-             * @example stand-loss-above-accepted
-             * @example stated-rate-differs
-             * @example stated-stand-differs
-             * @example stated-unlike-records
-             * @example stops-close-together
-             * @example stray-catch
-             * @example strongly-clumped
-             * @example tape-dominates
-             * @example targets-conflict
-             * @example test-weight-settled
-             * @example tests-disagree
-             * @example too-few-containers
-             * @example treatment-changed
-             * @example trend-over-catches
-             * @example unlike-other-products
-             * @example unusual-field-efficiency
-             * @example unusual-product-rate
-             * @example unusual-share-of-seeds
-             * @example value-in-force-changed
-             * @example varies-from-day-to-day
-             * @example weighings-scatter
-             * @example wheel-slips
-             * @example wide-speed-range
-             * @example width-differs
-             * @example within-tolerance
-             * @example within-tolerance-not-shown
-             */
+            /** @description Stable code. Which ones can come stands at the list that holds it; `GET /v1/codes` explains each. */
             code: string;
             /** @description A sentence that can be shown as it is. */
             detail: string;
@@ -4684,11 +4436,11 @@ export interface components {
             capacity: components["schemas"]["CapacityAnswer"][];
             /** @description The air stream; absent when none was asked about. */
             fan?: components["schemas"]["FanAnswer"];
-            /** @description What can hurt somebody who sets the fan; empty without one. */
+            /** @description What can hurt somebody who sets the fan; empty without one. Codes known today: `manual-first`, `unexpected-start`, `stored-pressure`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `unusual-field-efficiency`, `outside-fan-window`, `near-fan-limit`, `no-common-fan-window`, `fan-limit-not-checked`, `near-meter-limit`, `outside-measured-speeds`, `outside-meter-window`, `more-than-the-element-holds`, `fill-unlike-expected`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -4828,7 +4580,7 @@ export interface components {
              * @example no-test-needed
              */
             verdict: string;
-            /** @description Why. */
+            /** @description Why. Codes known today: `density-unknown`, `density-differs`, `other-lot`, `treatment-changed`, `kernels-of-one-lot-differ`, `nothing-changed`, `within-tolerance`, `within-tolerance-not-shown`. */
             reasons: components["schemas"]["LotReason"][];
             /** @description The mass per revolution expected of the new lot, with its interval: the value in force times the ratio of the bulk densities. */
             predictedMassPerRevolution: components["schemas"]["MeasuredMassPerRevolution"];
@@ -4856,9 +4608,9 @@ export interface components {
             effectIfNothingIsChanged?: components["schemas"]["EffectOfLot"];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed beyond the verdict. */
+            /** @description What was noticed beyond the verdict. Codes known today: `rate-not-recomputed`, `densities-far-apart`, `germination-changed`. */
             findings: components["schemas"]["FindingAnswer"][];
-            /** @description What can hurt a person. The product label goes first. */
+            /** @description What can hurt a person. The product label goes first. Codes known today: `treated-seed`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -5206,7 +4958,7 @@ export interface components {
             fan?: components["schemas"]["FanAnswer"];
             /** @description What could not be computed, and what to add. */
             open: components["schemas"]["OpenPointOfPlan"][];
-            /** @description What can hurt people or the crop. */
+            /** @description What can hurt people or the crop. Codes known today: `local-guidance-first`, `limit-is-no-promise`, `spread-to-be-measured`, `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`, `treated-seed`, `manual-first`, `unexpected-start`, `stored-pressure`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -5309,13 +5061,14 @@ export interface components {
             /** @description The column of a table it is about, as its header writes it; absent when it is about no single column. */
             column?: string;
             /**
-             * @description Stable code. Known today: `already-superseded`, `body-too-large`, `body-too-slow`, `catches-all-excluded`, `credentials-broken`, `cursor-invalid`, `density-missing`, `element-not-in-meter`, `encoding-unsupported`, `id-taken`, `id-unknown`, `idempotency-in-flight`, `idempotency-key-reused`, `internal-error`, `json-broken`, `key-expired`, `key-invalid`, `key-missing`, `key-revoked`, `line-too-long`, `media-type-unsupported`, `member-duplicate`, `member-missing`, `member-unknown`, `meter-not-on-machine`, `method-not-allowed`, `net-negative`, `not-acceptable`, `not-found`, `number-ambiguous`, `number-out-of-range`, `precondition-failed`, `precondition-required`, `rate-exceeded`, `record-retired`, `records-at-odds`, `request-broken`, `revolutions-not-positive`, `rows-apart`, `scope-missing`, `service-busy`, `settings-at-odds`, `storage-unavailable`, `tare-above-gross`, `text-too-long`, `text-wrong`, `time-wrong`, `too-few`, `too-many`, `type-wrong`, `typed-decimal-slip`, `typed-in-other-unit`, `typed-more-than-element-holds`, `typed-off-last-test`, `typed-off-test`, `typed-off-value-in-force`, `typed-twice-or-half`, `unit-ambiguous`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `value-missing`, `word-unknown`, `workspace-retired`.
+             * @description Stable code. Those with which the engine refuses stand at the status 422 of the operation; `GET /v1/codes` explains each. Known today: `already-superseded`, `body-too-large`, `body-too-slow`, `catches-all-excluded`, `credentials-broken`, `cursor-invalid`, `database-restored`, `density-missing`, `element-not-in-meter`, `encoding-unsupported`, `id-taken`, `id-unknown`, `idempotency-in-flight`, `idempotency-key-reused`, `internal-error`, `json-broken`, `key-expired`, `key-invalid`, `key-missing`, `key-revoked`, `line-too-long`, `media-type-unsupported`, `member-duplicate`, `member-missing`, `member-unknown`, `meter-not-on-machine`, `method-not-allowed`, `net-negative`, `not-acceptable`, `not-found`, `number-ambiguous`, `number-out-of-range`, `precondition-failed`, `precondition-required`, `rate-exceeded`, `record-retired`, `records-at-odds`, `request-broken`, `revolutions-not-positive`, `rows-apart`, `scope-missing`, `service-busy`, `settings-at-odds`, `storage-unavailable`, `tare-above-gross`, `text-too-long`, `text-wrong`, `time-wrong`, `too-few`, `too-many`, `type-wrong`, `unit-ambiguous`, `unit-missing`, `unit-unknown`, `unit-wrong-dimension`, `value-missing`, `word-unknown`, `workspace-retired`.
              * @example already-superseded
              * @example body-too-large
              * @example body-too-slow
              * @example catches-all-excluded
              * @example credentials-broken
              * @example cursor-invalid
+             * @example database-restored
              * @example density-missing
              * @example element-not-in-meter
              * @example encoding-unsupported
@@ -5360,13 +5113,6 @@ export interface components {
              * @example too-few
              * @example too-many
              * @example type-wrong
-             * @example typed-decimal-slip
-             * @example typed-in-other-unit
-             * @example typed-more-than-element-holds
-             * @example typed-off-last-test
-             * @example typed-off-test
-             * @example typed-off-value-in-force
-             * @example typed-twice-or-half
              * @example unit-ambiguous
              * @example unit-missing
              * @example unit-unknown
@@ -5511,9 +5257,9 @@ export interface components {
             totalCost?: components["schemas"]["Money"];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `nutrient-without-source`, `credits-above-target`, `most-rate-binds`, `least-rate-binds`, `targets-conflict`, `large-surplus`, `unusual-product-rate`, `element-or-oxide`. */
             findings: components["schemas"]["FindingAnswer"][];
-            /** @description What can hurt people or the crop. */
+            /** @description What can hurt people or the crop. Codes known today: `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -5734,156 +5480,7 @@ export interface components {
         };
         /** @description A reason for a verdict. */
         ReasonAnswer: {
-            /**
-             * @description Stable code. Known today: `above-published-limit`, `additive-offset`, `adopted-despite`, `adopted-otherwise`, `basis-superseded`, `between-published-limits`, `bounds-cross`, `cannot-be-told-apart`, `catch-apart`, `catch-excluded`, `catch-typed-twice`, `catches-scatter-more-than-expected`, `change-confirmed`, `change-detected`, `circumference-from-diameter`, `coarse-scale`, `conditions-differ`, `container-nearly-full`, `counts-at-odds-with-prior`, `counts-in-same-row`, `credits-above-target`, `default-repeatability-used`, `densities-far-apart`, `density-differs`, `density-not-compared`, `density-unknown`, `density-unlike-reference`, `differs-from-plan`, `directions-differ`, `distance-changed`, `divide-by-ten-shortcut`, `drawn-towards-old-number`, `element-or-oxide`, `emergence-unusual`, `entry-resolution-matters`, `excluded-catch-agrees`, `exclusion-decides`, `fan-limit-not-checked`, `few-counts`, `fill-unlike-expected`, `first-catch-low`, `fit-not-sure`, `fits-other-product`, `germination-changed`, `germination-low`, `germination-not-used`, `kernel-mass-unusual`, `kernels-of-one-lot-differ`, `large-correction`, `large-distance-change`, `large-surplus`, `least-rate-binds`, `likely-mistake`, `limit-reduced`, `load-beyond-capacity`, `load-beyond-class`, `meters-run-apart`, `mixed-mass-units`, `more-counts-needed`, `more-plants-than-seeds`, `more-runs-needed`, `more-than-the-container-holds`, `more-than-the-element-holds`, `most-rate-binds`, `near-fan-limit`, `near-meter-limit`, `nitrogen-form-not-stated`, `no-common-fan-window`, `no-displacement-serves`, `no-plants-found`, `no-practical-change`, `no-published-limit`, `no-value-in-force`, `nothing-changed`, `nutrient-without-limit`, `nutrient-without-source`, `old-scale-explains-change`, `one-run-only`, `other-bushel`, `other-lot`, `outlet-gave-nothing`, `outlet-off-mean`, `outside-fan-window`, `outside-measured-speeds`, `outside-meter-window`, `possible-mistakes`, `precision-not-reached`, `precision-out-of-reach`, `prior-outweighs-counts`, `probability-out-of-reach`, `published-density-only`, `rate-above-maximum`, `rate-implausible`, `rate-not-recomputed`, `rate-not-shown`, `rate-off-target`, `region-not-stated`, `runs-out-of-reach`, `runs-scatter-more-than-expected`, `sample-area-miscalled`, `scale-check-changed`, `scale-check-failed`, `scale-check-failed-later`, `scale-check-overdue`, `scale-dominates`, `season-spread-missing`, `second-test-needed`, `seeds-above-published`, `short-course`, `short-run`, `shortcut-reads-high`, `simulated-speed-moved`, `single-count`, `skid-counted-twice`, `small-catch`, `small-sample`, `small-volume`, `sources-disagree`, `spread-unusual`, `stand-at-risk`, `stand-below-minimum`, `stand-loss-above-accepted`, `stated-rate-differs`, `stated-stand-differs`, `stated-unlike-records`, `stops-close-together`, `stray-catch`, `strongly-clumped`, `tape-dominates`, `targets-conflict`, `test-weight-settled`, `tests-disagree`, `too-few-containers`, `treatment-changed`, `trend-over-catches`, `unlike-other-products`, `unusual-field-efficiency`, `unusual-product-rate`, `unusual-share-of-seeds`, `value-in-force-changed`, `varies-from-day-to-day`, `weighings-scatter`, `wheel-slips`, `wide-speed-range`, `width-differs`, `within-tolerance`, `within-tolerance-not-shown`.
-             * @example above-published-limit
-             * @example additive-offset
-             * @example adopted-despite
-             * @example adopted-otherwise
-             * @example basis-superseded
-             * @example between-published-limits
-             * @example bounds-cross
-             * @example cannot-be-told-apart
-             * @example catch-apart
-             * @example catch-excluded
-             * @example catch-typed-twice
-             * @example catches-scatter-more-than-expected
-             * @example change-confirmed
-             * @example change-detected
-             * @example circumference-from-diameter
-             * @example coarse-scale
-             * @example conditions-differ
-             * @example container-nearly-full
-             * @example counts-at-odds-with-prior
-             * @example counts-in-same-row
-             * @example credits-above-target
-             * @example default-repeatability-used
-             * @example densities-far-apart
-             * @example density-differs
-             * @example density-not-compared
-             * @example density-unknown
-             * @example density-unlike-reference
-             * @example differs-from-plan
-             * @example directions-differ
-             * @example distance-changed
-             * @example divide-by-ten-shortcut
-             * @example drawn-towards-old-number
-             * @example element-or-oxide
-             * @example emergence-unusual
-             * @example entry-resolution-matters
-             * @example excluded-catch-agrees
-             * @example exclusion-decides
-             * @example fan-limit-not-checked
-             * @example few-counts
-             * @example fill-unlike-expected
-             * @example first-catch-low
-             * @example fit-not-sure
-             * @example fits-other-product
-             * @example germination-changed
-             * @example germination-low
-             * @example germination-not-used
-             * @example kernel-mass-unusual
-             * @example kernels-of-one-lot-differ
-             * @example large-correction
-             * @example large-distance-change
-             * @example large-surplus
-             * @example least-rate-binds
-             * @example likely-mistake
-             * @example limit-reduced
-             * @example load-beyond-capacity
-             * @example load-beyond-class
-             * @example meters-run-apart
-             * @example mixed-mass-units
-             * @example more-counts-needed
-             * @example more-plants-than-seeds
-             * @example more-runs-needed
-             * @example more-than-the-container-holds
-             * @example more-than-the-element-holds
-             * @example most-rate-binds
-             * @example near-fan-limit
-             * @example near-meter-limit
-             * @example nitrogen-form-not-stated
-             * @example no-common-fan-window
-             * @example no-displacement-serves
-             * @example no-plants-found
-             * @example no-practical-change
-             * @example no-published-limit
-             * @example no-value-in-force
-             * @example nothing-changed
-             * @example nutrient-without-limit
-             * @example nutrient-without-source
-             * @example old-scale-explains-change
-             * @example one-run-only
-             * @example other-bushel
-             * @example other-lot
-             * @example outlet-gave-nothing
-             * @example outlet-off-mean
-             * @example outside-fan-window
-             * @example outside-measured-speeds
-             * @example outside-meter-window
-             * @example possible-mistakes
-             * @example precision-not-reached
-             * @example precision-out-of-reach
-             * @example prior-outweighs-counts
-             * @example probability-out-of-reach
-             * @example published-density-only
-             * @example rate-above-maximum
-             * @example rate-implausible
-             * @example rate-not-recomputed
-             * @example rate-not-shown
-             * @example rate-off-target
-             * @example region-not-stated
-             * @example runs-out-of-reach
-             * @example runs-scatter-more-than-expected
-             * @example sample-area-miscalled
-             * @example scale-check-changed
-             * @example scale-check-failed
-             * @example scale-check-failed-later
-             * @example scale-check-overdue
-             * @example scale-dominates
-             * @example season-spread-missing
-             * @example second-test-needed
-             * @example seeds-above-published
-             * @example short-course
-             * @example short-run
-             * @example shortcut-reads-high
-             * @example simulated-speed-moved
-             * @example single-count
-             * @example skid-counted-twice
-             * @example small-catch
-             * @example small-sample
-             * @example small-volume
-             * @example sources-disagree
-             * @example spread-unusual
-             * @example stand-at-risk
-             * @example stand-below-minimum
-             * @example stand-loss-above-accepted
-             * @example stated-rate-differs
-             * @example stated-stand-differs
-             * @example stated-unlike-records
-             * @example stops-close-together
-             * @example stray-catch
-             * @example strongly-clumped
-             * @example tape-dominates
-             * @example targets-conflict
-             * @example test-weight-settled
-             * @example tests-disagree
-             * @example too-few-containers
-             * @example treatment-changed
-             * @example trend-over-catches
-             * @example unlike-other-products
-             * @example unusual-field-efficiency
-             * @example unusual-product-rate
-             * @example unusual-share-of-seeds
-             * @example value-in-force-changed
-             * @example varies-from-day-to-day
-             * @example weighings-scatter
-             * @example wheel-slips
-             * @example wide-speed-range
-             * @example width-differs
-             * @example within-tolerance
-             * @example within-tolerance-not-shown
-             */
+            /** @description Stable code. Which ones can come stands at the list that holds it; `GET /v1/codes` explains each. */
             code: string;
             /** @description A sentence that can be shown as it is. */
             detail: string;
@@ -5965,7 +5562,7 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Probability with which the number of further catches that a repeat asks for reaches the wanted precision. Default 80 %: probability with which the number of catches asked for is enough; judgement, no published source. Range: 50 to 99 %. */
             precisionProbability?: components["schemas"]["RatioQuantity"];
-            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance; common practice asks for a second test at a change of 10 to 15 %, no published source. Range: 0.1 to 100 %. */
+            /** @description Change from what was expected, from which a second test, set up anew, has to agree before anything is adopted. Default twice the tolerance. Default 10 %: twice the tolerance, by default twice the published 5 %: less can be one tolerance each of the old value and the new; judgement. Range: 0.1 to 100 %. */
             secondTestChange?: components["schemas"]["RatioQuantity"];
             /**
              * Format: double
@@ -6502,9 +6099,9 @@ export interface components {
             reductions: components["schemas"]["StatedReductionAnswer"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `above-published-limit`, `no-published-limit`, `nutrient-without-limit`, `sources-disagree`, `region-not-stated`, `nitrogen-form-not-stated`, `between-published-limits`, `limit-reduced`, `spread-unusual`, `stand-loss-above-accepted`. */
             findings: components["schemas"]["FindingAnswer"][];
-            /** @description What can hurt the stand; always to be shown with the limits. */
+            /** @description What can hurt the stand; always to be shown with the limits. Codes known today: `local-guidance-first`, `limit-is-no-promise`, `spread-to-be-measured`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -6682,9 +6279,9 @@ export interface components {
             uncertaintyParts: components["schemas"]["StandUncertainty"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed; unusual is possible and is not refused. */
+            /** @description What was noticed; unusual is possible and is not refused. Codes known today: `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`. */
             findings: components["schemas"]["FindingAnswer"][];
-            /** @description What can hurt a person. The product label goes first. */
+            /** @description What can hurt a person. The product label goes first. Codes known today: `treated-seed`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -6958,7 +6555,7 @@ export interface components {
             probabilityBelowMinimum?: number;
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -7082,7 +6679,7 @@ export interface components {
             uncertaintyParts: components["schemas"]["RiskPart"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `stand-at-risk`, `rate-above-maximum`, `probability-out-of-reach`, `season-spread-missing`, `unusual-share-of-seeds`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -7574,7 +7171,7 @@ export interface components {
             conditions?: components["schemas"]["Conditions"];
             /** @description The test that superseded the one it rests on: adopt its value. */
             basisSupersededBy?: components["schemas"]["Supersedes"];
-            /** @description What was noticed. */
+            /** @description What was noticed. Codes known today: `adopted-despite`, `fits-other-product`, `adopted-otherwise`, `basis-superseded`, `scale-check-failed-later`, `more-than-the-element-holds`, `fill-unlike-expected`, `unlike-other-products`. */
             findings: components["schemas"]["FindingAnswer"][];
         };
         /** @description A page of a list. */
@@ -7633,7 +7230,7 @@ export interface components {
              * @description Pulses as the controller shows them, a plain count over `distance`. No default.
              */
             pulses?: number;
-            /** @description Distance over which the controller counts these pulses, for example 400 ft; goes with pulses. No default. Range: 1 to 10000 m. */
+            /** @description Distance over which the controller counts these pulses, for example 150 m; goes with pulses. No default. Range: 1 to 10000 m. */
             distance?: components["schemas"]["LengthQuantity"];
             /** @description Distance driven from one pulse to the next. No default. Range: above 0 and up to 100 m. */
             distancePerPulse?: components["schemas"]["LengthQuantity"];
@@ -7658,7 +7255,7 @@ export interface components {
             checked?: components["schemas"]["CheckedAnswer"];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. There is no verdict: no element was tested here. */
+            /** @description What was noticed. There is no verdict: no element was tested here. Codes known today: `more-than-the-element-holds`, `fill-unlike-expected`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -7903,6 +7500,17 @@ export interface components {
                  * @example Bearer realm="calibration"
                  */
                 "WWW-Authenticate": string;
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                RateLimit: components["headers"]["RateLimit"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description A backup from before this cursor took the place of the database. Read the list from its beginning. */
+        Gone: {
+            headers: {
                 "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
                 RateLimit: components["headers"]["RateLimit"];
                 [name: string]: unknown;
@@ -8195,6 +7803,8 @@ export type CatchTestRecordAnswer = components['schemas']['CatchTestRecordAnswer
 export type CatchTestRequest = components['schemas']['CatchTestRequest'];
 export type CaughtPointsOfTest = components['schemas']['CaughtPointsOfTest'];
 export type CautionAnswer = components['schemas']['CautionAnswer'];
+export type ChangeItem = components['schemas']['ChangeItem'];
+export type ChangePage = components['schemas']['ChangePage'];
 export type CheckedAnswer = components['schemas']['CheckedAnswer'];
 export type CodeAnswer = components['schemas']['CodeAnswer'];
 export type CodesAnswer = components['schemas']['CodesAnswer'];
@@ -8466,6 +8076,7 @@ export type WorkspaceRequest = components['schemas']['WorkspaceRequest'];
 export type ResponseBadRequest = components['responses']['BadRequest'];
 export type ResponseConflict = components['responses']['Conflict'];
 export type ResponseForbidden = components['responses']['Forbidden'];
+export type ResponseGone = components['responses']['Gone'];
 export type ResponseInternalServerError = components['responses']['InternalServerError'];
 export type ResponseNotAcceptable = components['responses']['NotAcceptable'];
 export type ResponseNotFound = components['responses']['NotFound'];
@@ -8830,7 +8441,17 @@ export interface operations {
             408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
-            422: components["responses"]["UnprocessableEntity"];
+            /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. What breaks no rule can still be refused: `settings-at-odds`. */
+            422: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
@@ -8929,7 +8550,17 @@ export interface operations {
             408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
-            422: components["responses"]["UnprocessableEntity"];
+            /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. What breaks no rule can still be refused: `settings-at-odds`. */
+            422: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
@@ -9195,7 +8826,17 @@ export interface operations {
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
-            422: components["responses"]["UnprocessableEntity"];
+            /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. What breaks no rule can still be refused: `settings-at-odds`. */
+            422: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
@@ -9305,6 +8946,87 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
+            /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. What breaks no rule can still be refused: `settings-at-odds`. */
+            422: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalServerError"];
+            503: components["responses"]["ServiceUnavailable"];
+        };
+    };
+    listChanges: {
+        parameters: {
+            query?: {
+                /**
+                 * @description What was stored after this cursor: the after of a page, or the cursor of a change. It stays good for ever. From the first change without it.
+                 * @example eyJ2IjoxfQ
+                 */
+                after?: string;
+                /**
+                 * @description While there is nothing to list, wait this long for something to be stored: 0s (the default) to 30s. The answer can come earlier, also without a change.
+                 * @example 20s
+                 */
+                wait?: string;
+                /** @description Only records of this kind. */
+                kind?: "machine" | "product" | "lot" | "scale" | "container" | "plan" | "catch-test" | "adoption" | "scale-check";
+                /**
+                 * @description Only what is about the machine with this id, or was until the change.
+                 * @example 019a0000-0000-7000-8000-000000000000
+                 */
+                machine?: string;
+                /**
+                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @example 100
+                 */
+                limit?: components["parameters"]["Limit"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page of the list. */
+            200: {
+                headers: {
+                    /**
+                     * @description Address of the next page (RFC 8288, rel next); absent on the last one.
+                     * @example <http://localhost:5000/v1/history?limit=2&cursor=eyJ2IjoxfQ>; rel="next"
+                     */
+                    Link?: string;
+                    /**
+                     * @description A name for the file, with CSV.
+                     * @example attachment; filename=history.csv
+                     */
+                    "Content-Disposition"?: string;
+                    /**
+                     * @description A copy may be kept by its owner but has to be checked before each use.
+                     * @example private, no-cache
+                     */
+                    "Cache-Control": string;
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChangePage"];
+                    "text/csv": string;
+                    "application/x-ndjson": components["schemas"]["ChangeItem"];
+                };
+            };
+            400: components["responses"]["BadRequest"];
+            401: components["responses"]["Unauthorized"];
+            403: components["responses"]["Forbidden"];
+            406: components["responses"]["NotAcceptable"];
+            410: components["responses"]["Gone"];
             422: components["responses"]["UnprocessableEntity"];
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
@@ -9684,7 +9406,17 @@ export interface operations {
             408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
-            422: components["responses"]["UnprocessableEntity"];
+            /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. What breaks no rule can still be refused: `settings-at-odds`. */
+            422: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
@@ -9882,7 +9614,17 @@ export interface operations {
             408: components["responses"]["RequestTimeout"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
-            422: components["responses"]["UnprocessableEntity"];
+            /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. What breaks no rule can still be refused: `settings-at-odds`. */
+            422: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
@@ -11280,7 +11022,17 @@ export interface operations {
             401: components["responses"]["Unauthorized"];
             403: components["responses"]["Forbidden"];
             404: components["responses"]["NotFound"];
-            422: components["responses"]["UnprocessableEntity"];
+            /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. What breaks no rule can still be refused: `settings-at-odds`. */
+            422: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
@@ -13231,7 +12983,17 @@ export interface operations {
             409: components["responses"]["Conflict"];
             413: components["responses"]["PayloadTooLarge"];
             415: components["responses"]["UnsupportedMediaType"];
-            422: components["responses"]["UnprocessableEntity"];
+            /** @description The request can be read but breaks rules, or cannot be answered. Every error, each with pointer, code and what to do. What breaks no rule can still be refused: `typed-decimal-slip`, `typed-twice-or-half`, `typed-in-other-unit`, `typed-off-test`, `typed-off-value-in-force`, `typed-off-last-test`, `typed-more-than-element-holds`. */
+            422: {
+                headers: {
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalServerError"];
             503: components["responses"]["ServiceUnavailable"];
