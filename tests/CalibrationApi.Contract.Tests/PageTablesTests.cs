@@ -97,7 +97,9 @@ public sealed class PageTablesTests
             var kind = Kinds.FirstOrDefault(word => origin.Contains(word, StringComparison.Ordinal)) ?? "published";
             var (number, unit) = (Math.Round((double)assumption["value"]!["value"]!, 1), (string)assumption["value"]!["unit"]!);
             // These follow from the size of a catch and from the scale.
-            var value = name is "repeatability" or "scaleLimit" or "leastCatch" ? "" : string.Create(CultureInfo.InvariantCulture, $"{number} {unit}");
+            var value = name is "repeatability" or "scaleLimit" or "leastCatch"
+                ? ""
+                : string.Create(CultureInfo.InvariantCulture, $"{number} {unit}");
             Assert.Contains(Assumptions, row =>
                 row[1].Contains($"`{name}`", StringComparison.Ordinal)
                 && row[2].Contains(value, StringComparison.Ordinal)

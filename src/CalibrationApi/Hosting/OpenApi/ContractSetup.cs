@@ -102,6 +102,8 @@ internal static class ContractSetup
     {
         app.MapFrontDoor();
         app.MapCodePage();
+        app.MapGet("/reference/reference-page.js", () => Results.Text(Resource("reference-page.js"), "text/javascript; charset=utf-8"))
+            .ExcludeFromDescription();
         // Only where they are asked for: in the way of every request they would build their services each time.
         app.UseWhen(context => context.Request.Path.StartsWithSegments("/openapi"), contract => contract.UseSwagger());
         app.UseWhen(
@@ -114,7 +116,13 @@ internal static class ContractSetup
                     page.SwaggerEndpoint("/openapi/v1.json", "Calibration API v1");
                     page.DisplayOperationId();
                     page.DefaultModelsExpandDepth(0);
-                    page.HeadContent = $"<style>{Style()}</style>";
+                    // Without the first line a phone shows the page of a desk, a third as large.
+                    page.HeadContent =
+                        $"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<style>{Resource("reference-page.css")}</style>\n";
+                    page.InjectJavascript("./reference-page.js");
+                    page.ConfigObject.Plugins = ["OperationFilter"];
+                    page.EnableFilter();
+                    page.EnableDeepLinking();
                     page.UseResponseInterceptor(TryOutHere.ReplaceLineEndings(" "));
                     // Nothing on the page asks an outside host.
                     page.ConfigObject.AdditionalItems["validatorUrl"] = "none";
@@ -122,9 +130,9 @@ internal static class ContractSetup
         );
     }
 
-    private static string Style()
+    private static string Resource(string name)
     {
-        using var style = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream("reference-page.css")!);
-        return style.ReadToEnd();
+        using var resource = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream(name)!);
+        return resource.ReadToEnd();
     }
 }

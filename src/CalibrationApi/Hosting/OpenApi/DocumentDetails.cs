@@ -7,6 +7,40 @@ namespace CalibrationApi.Hosting.OpenApi;
 /// <summary>Describes the tags, closes what is sent and leaves open what is only answered.</summary>
 internal sealed class DocumentDetails : IDocumentFilter
 {
+    /// <summary>The groups in the order in which a season meets them; what a year never asks comes last.</summary>
+    public static readonly IReadOnlyList<string> Order =
+    [
+        "Machines",
+        "Products",
+        "Lots",
+        "Scales",
+        "Scale checks",
+        "Containers",
+        "Plans",
+        "Seeding rates",
+        "Product rates",
+        "Seed-row limits",
+        "New lots",
+        "Bulk densities",
+        "Element fits",
+        "Meter speeds",
+        "Distance sensors",
+        "Drive wheel turns",
+        "Catch plans",
+        "Catch tests",
+        "Values in force",
+        "Volume checks",
+        "Stand counts",
+        "Stand risks",
+        "History",
+        "Changes",
+        "Units",
+        "Codes",
+        "Workspaces",
+        "Keys",
+        "Audit",
+    ];
+
     private static readonly Dictionary<string, string> Tags = new()
     {
         ["Machines"] = "Seeding machines with their tanks, meters, metering elements and what a test disturbs on them.",
@@ -36,7 +70,7 @@ internal sealed class DocumentDetails : IDocumentFilter
             .SelectMany(operation => operation.Tags ?? new HashSet<OpenApiTagReference>())
             .Select(tag => tag.Name!)
             .Distinct()
-            .Order(StringComparer.Ordinal);
+            .OrderBy(name => Order.Contains(name) ? Order.ToList().IndexOf(name) : Order.Count);
         swaggerDoc.Tags = new HashSet<OpenApiTag>(
             used.Select(name => new OpenApiTag { Name = name, Description = said.GetValueOrDefault(name) ?? Tags.GetValueOrDefault(name) })
         );

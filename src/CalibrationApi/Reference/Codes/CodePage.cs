@@ -43,6 +43,7 @@ internal static partial class CodePage
         foreach (var (kind, heading, _) in Parts)
             page.Append("<a href=\"#").Append(Anchor(kind)).Append("\">").Append(heading).Append("</a> ");
         page.Append("<a href=\"/reference/index.html\">Reference of the contract</a></nav>\n");
+        page.Append("<label hidden>Search the codes<input type=\"search\" autocomplete=\"off\"></label>\n<output></output>\n");
         foreach (var (kind, heading, lead) in Parts)
         {
             page.Append("<section>\n<h2 id=\"")
@@ -57,7 +58,7 @@ internal static partial class CodePage
             page.Append("</section>\n");
         }
 
-        return page.Append("</main>\n</body>\n</html>\n").ToString();
+        return page.Append("</main>\n<script src=\"/reference/codes-page.js\"></script>\n</body>\n</html>\n").ToString();
     }
 
     private static void Add(StringBuilder page, CodeAnswer code)
@@ -113,6 +114,10 @@ internal static partial class CodePage
         a { color: var(--link); }
         nav { display: flex; flex-wrap: wrap; gap: .25rem 1rem; }
         nav a { padding: .35rem 0; }
+        label { display: block; margin: 1rem 0 .25rem; color: var(--quiet); }
+        [hidden] { display: none; }
+        input { display: block; width: 100%; max-width: 30rem; margin-top: .25rem; padding: .5rem .6rem; font: inherit; color: var(--ink); background: var(--ground); border: 1px solid var(--quiet); border-radius: .3rem; }
+        output { display: block; min-height: 1.5rem; color: var(--quiet); }
         article { border-top: 1px solid var(--line); padding: .8rem 0; scroll-margin-top: .5rem; break-inside: avoid; }
         article:target { outline: 2px solid var(--link); outline-offset: .3rem; }
         dl { margin: 0; display: grid; grid-template-columns: 6.5rem 1fr; gap: .1rem .75rem; }
@@ -122,7 +127,7 @@ internal static partial class CodePage
         @media (max-width: 30rem) { dl { grid-template-columns: 1fr; } dd { margin-bottom: .3rem; } }
         @media print {
           :root { color-scheme: light; --ink: #000; --quiet: #333; --line: #999; --ground: #fff; --note: #000; --warning: #000; --stop: #000; }
-          body { font-size: 10pt; } main { max-width: none; padding: 0; } nav { display: none; }
+          body { font-size: 10pt; } main { max-width: none; padding: 0; } nav, label, output { display: none; }
           h2 { break-after: avoid; }
         }
         </style>

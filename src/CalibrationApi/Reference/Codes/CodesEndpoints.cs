@@ -18,15 +18,26 @@ internal static class CodesEndpoints
             .Sends("Cache-Control", "The list may be kept for an hour; it changes only with a new version of the service.");
 
     /// <summary>The page stands beside the reference page and is not part of the contract.</summary>
-    public static void MapCodePage(this IEndpointRouteBuilder routes) =>
+    public static void MapCodePage(this IEndpointRouteBuilder routes)
+    {
         routes
             .MapGet("/reference/codes", (HttpResponse response) =>
             {
                 response.Headers.CacheControl = ForAnHour;
-                // The page holds its own style and no script, and needs nothing from anywhere.
+                // The page holds its own style, takes its one script from here, and needs nothing from anywhere else.
                 response.Headers.ContentSecurityPolicy =
-                    "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+                    "default-src 'none'; script-src 'self'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
                 return Results.Content(CodePage.Html, "text/html; charset=utf-8");
             })
             .ExcludeFromDescription();
+        routes
+            .MapGet("/reference/codes-page.js", () => Results.Text(Script.Value, "text/javascript; charset=utf-8"))
+            .ExcludeFromDescription();
+    }
+
+    private static readonly Lazy<string> Script = new(() =>
+    {
+        using var script = new StreamReader(typeof(CodesEndpoints).Assembly.GetManifestResourceStream("codes-page.js")!);
+        return script.ReadToEnd();
+    });
 }

@@ -39,7 +39,7 @@ public sealed class KeepWorkspaceTests : IDisposable
 
     [Theory]
     [InlineData("/v1/workspaces", """{ "name": "\u0000" }""")]
-    [InlineData("/v1/workspaces", """{ "name": "Fallow\u0000Hill" }""")]
+    [InlineData("/v1/workspaces", """{ "name": "Otter\u0000mere" }""")]
     [InlineData("/v1/workspaces/local/keys", """{ "name": "\u0000first", "scopes": ["read"] }""")]
     public async Task Create_NameWithTheCharacterZero_IsRefused(string path, string body)
     {

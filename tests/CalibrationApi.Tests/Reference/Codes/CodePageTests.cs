@@ -44,17 +44,21 @@ public sealed partial class CodePageTests
     }
 
     [Fact]
-    public async Task Page_NeedsNoScriptAndNoOtherHost()
+    public async Task Page_HoldsAllCodesWithoutItsScriptAndNeedsNoOtherHost()
     {
         using var response = await ApiHost.Client.GetAsync(new Uri("/reference/codes", UriKind.Relative));
 
         var page = await response.Content.ReadAsStringAsync();
         Assert.Equal("text/html; charset=utf-8", response.Content.Headers.ContentType?.ToString());
         Assert.Equal(
-            "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+            "default-src 'none'; script-src 'self'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
             Assert.Single(response.Headers.GetValues("Content-Security-Policy"))
         );
-        Assert.DoesNotMatch("<script|<link|<img|//[a-z]|url\\(|@import", page);
+        Assert.Equal("<script src=\"/reference/codes-page.js\">", Assert.Single(Scripts().Matches(page)).Value);
+        Assert.DoesNotMatch("<link|<img|//[a-z]|url\\(|@import", page);
+        // The box is there for those only for whom it searches.
+        Assert.Contains("<label hidden>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("http", await ReadAsync("/reference/codes-page.js"), StringComparison.Ordinal);
     }
 
     private static async Task<string> ReadAsync(string path)
@@ -66,6 +70,9 @@ public sealed partial class CodePageTests
 
     [GeneratedRegex("<article id=\"([^\"]+)\">")]
     private static partial Regex Articles();
+
+    [GeneratedRegex("<script[^>]*>")]
+    private static partial Regex Scripts();
 
     [GeneratedRegex("href=\"([^\"]+)\"")]
     private static partial Regex Links();
