@@ -14,6 +14,12 @@ namespace CalibrationApi.Engine.Quantities;
 public sealed class DisplayUnits
 {
     private const int SignificantDigits = 4;
+    private const int MostDecimals = 15;
+
+    private static readonly string[] Formats =
+    [
+        .. Enumerable.Range(0, MostDecimals + 1).Select(decimals => "0." + new string('#', decimals)),
+    ];
 
     private readonly Unit[] byDimension;
 
@@ -102,8 +108,7 @@ public sealed class DisplayUnits
         if (value == 0)
             return "0";
         var magnitude = (int)Math.Floor(Math.Log10(Math.Abs(value)));
-        var decimals = Math.Clamp(SignificantDigits - 1 - magnitude, 0, 15);
-        return value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+        return value.ToString(Formats[Math.Clamp(SignificantDigits - 1 - magnitude, 0, MostDecimals)], CultureInfo.InvariantCulture);
     }
 
     private DisplayUnits With(params ReadOnlySpan<string> symbols)

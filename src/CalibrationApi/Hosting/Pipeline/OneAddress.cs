@@ -32,7 +32,7 @@ internal static class OneAddress
     }
 
     private static bool IsMisspelled(string path, Lazy<HashSet<string>> words) =>
-        path.Any(char.IsAsciiLetterUpper)
+        path.AsSpan().ContainsAnyInRange('A', 'Z')
         && path.Split('/').Any(segment => words.Value.TryGetValue(segment, out var word) && word != segment);
 
     private static HashSet<string> Words(EndpointDataSource endpoints) =>

@@ -14,6 +14,8 @@ internal static class AccessSetup
             authentication.DefaultScheme = KeyScheme.Name;
             authentication.AddScheme<KeyScheme>(KeyScheme.Name, null);
         });
+        // Made for each request; the framework would look for its constructor each time.
+        services.AddTransient<KeyScheme>();
         services.AddWebEncoders();
         var policies = services.AddAuthorizationBuilder();
         foreach (var scope in Scope.All)

@@ -86,10 +86,23 @@ internal sealed class LocalMode(CalibrationDatabase database, CalibrationSetting
         // No address at all: not from a network.
         (context.Connection.RemoteIpAddress is not { } address || IPAddress.IsLoopback(address))
         && IsLoopbackName(context.Request.Host.Host)
-        && !context.Request.Headers.Any(header => IsSignOfAProxy(header.Key));
+        && !HasSignOfAProxy(context.Request.Headers);
 
-    private static bool IsSignOfAProxy(string header) =>
-        SignsOfAProxy.Contains(header) || SignsOfAProxyBegin.Any(begin => header.StartsWith(begin, StringComparison.OrdinalIgnoreCase));
+    private static bool HasSignOfAProxy(IHeaderDictionary headers)
+    {
+        foreach (var (header, _) in headers)
+        {
+            if (SignsOfAProxy.Contains(header))
+                return true;
+            foreach (var begin in SignsOfAProxyBegin)
+            {
+                if (header.StartsWith(begin, StringComparison.OrdinalIgnoreCase))
+                    return true;
+            }
+        }
+
+        return false;
+    }
 
     // Whether a browser then lets the page read the answer comes too late for a request that stores.
     private bool IsFromAPageElsewhere(HttpRequest request) =>

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
@@ -21,38 +22,57 @@ internal sealed class JsonLogFormatter() : ConsoleFormatter(FormatterName)
 
     private const string Template = "{OriginalFormat}";
 
-    private static readonly JsonWriterOptions Writing = new() { Encoder = JsonSettings.Encoder };
+    private static readonly ConcurrentDictionary<string, JsonEncodedText> Names = new();
 
     public override void Write<TState>(in LogEntry<TState> logEntry, IExternalScopeProvider? scopeProvider, TextWriter textWriter)
     {
-        var line = new ArrayBufferWriter<byte>(512);
-        using (var json = new Utf8JsonWriter(line, Writing))
+        var line = WrittenJson.Take();
+        try
         {
-            json.WriteStartObject();
-            json.WriteString("time", DateTimeOffset.UtcNow);
-            json.WriteString("level", NameOf(logEntry.LogLevel));
-            json.WriteString("category", logEntry.Category);
-            json.WriteString("message", logEntry.Formatter(logEntry.State, logEntry.Exception));
-            if (Activity.Current is { } activity)
-                json.WriteString("traceId", activity.TraceId.ToHexString());
-            foreach (var (name, value) in logEntry.State as IReadOnlyList<KeyValuePair<string, object?>> ?? [])
-            {
-                if (name != Template && value is not null)
-                    Write(json, name, value);
-            }
-
-            if (logEntry.Exception is { } exception)
-                json.WriteString("exception", exception.ToString());
-            json.WriteEndObject();
+            Write(line.Json, logEntry);
+            line.Json.Flush();
+            WriteLine(line.Bytes.Span, textWriter);
         }
-
-        textWriter.WriteLine(Encoding.UTF8.GetString(line.WrittenSpan));
+        finally
+        {
+            line.GiveBack();
+        }
     }
 
-    // The names of a message's parts begin with a capital; those of an entry do not.
+    private static void Write<TState>(Utf8JsonWriter json, in LogEntry<TState> logEntry)
+    {
+        json.WriteStartObject();
+        json.WriteString("time"u8, DateTimeOffset.UtcNow);
+        json.WriteString("level"u8, NameOf(logEntry.LogLevel));
+        json.WriteString("category"u8, logEntry.Category);
+        json.WriteString("message"u8, logEntry.Formatter(logEntry.State, logEntry.Exception));
+        if (Activity.Current is { } activity)
+            json.WriteString("traceId"u8, activity.TraceId.ToHexString());
+        if (logEntry.State is IReadOnlyList<KeyValuePair<string, object?>> parts)
+        {
+            for (var i = 0; i < parts.Count; i++)
+            {
+                if (parts[i] is ({ } name, { } value) && name != Template)
+                    Write(json, name, value);
+            }
+        }
+
+        if (logEntry.Exception is { } exception)
+            json.WriteString("exception"u8, exception.ToString());
+        json.WriteEndObject();
+    }
+
+    private static void WriteLine(ReadOnlySpan<byte> line, TextWriter textWriter)
+    {
+        var text = ArrayPool<char>.Shared.Rent(line.Length);
+        textWriter.WriteLine(text.AsSpan(0, Encoding.UTF8.GetChars(line, text)));
+        ArrayPool<char>.Shared.Return(text);
+    }
+
+    // The names of a message's parts begin with a capital; those of an entry do not. There are as many as messages in the code have.
     private static void Write(Utf8JsonWriter json, string name, object value)
     {
-        json.WritePropertyName(JsonNamingPolicy.CamelCase.ConvertName(name));
+        json.WritePropertyName(Names.GetOrAdd(name, static part => JsonEncodedText.Encode(JsonNamingPolicy.CamelCase.ConvertName(part))));
         switch (value)
         {
             case int whole:
