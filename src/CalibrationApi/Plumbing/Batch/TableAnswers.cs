@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Lists;
 
@@ -105,22 +106,24 @@ internal sealed class TableAnswers : AnswerLines
     }
 
     private static IEnumerable<string[]> Paths(JsonTypeInfo type, string[] path) =>
-        type.Properties.SelectMany(member =>
-        {
-            string[] here = [.. path, member.Name];
-            var inner = TypeInfo(member.PropertyType);
-            return inner.Kind switch
+        type
+            .Properties.Where(member => !member.PropertyType.IsDefined(typeof(NotInTablesAttribute), inherit: true))
+            .SelectMany(member =>
             {
-                JsonTypeInfoKind.Object => Paths(inner, here),
-                JsonTypeInfoKind.Enumerable => TypeInfo(inner.ElementType!).Properties.Any(one => one.Name == CodeMember)
-                    ?
-                    [
-                        [.. here, CodeMember],
-                    ]
-                    : [],
-                _ => (IEnumerable<string[]>)[here],
-            };
-        });
+                string[] here = [.. path, member.Name];
+                var inner = TypeInfo(member.PropertyType);
+                return inner.Kind switch
+                {
+                    JsonTypeInfoKind.Object => Paths(inner, here),
+                    JsonTypeInfoKind.Enumerable => TypeInfo(inner.ElementType!).Properties.Any(one => one.Name == CodeMember)
+                        ?
+                        [
+                            [.. here, CodeMember],
+                        ]
+                        : [],
+                    _ => (IEnumerable<string[]>)[here],
+                };
+            });
 
     private static JsonTypeInfo TypeInfo(Type type) => JsonSettings.Contract.GetTypeInfo(type);
 }

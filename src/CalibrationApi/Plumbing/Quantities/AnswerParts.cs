@@ -55,6 +55,7 @@ public sealed class CautionAnswer
 }
 
 /// <summary>What a sentence is made of. Absent where the sentence holds no values: it is its own template then.</summary>
+[NotInTables]
 public sealed class SentenceParts
 {
     /// <summary>
