@@ -39,6 +39,13 @@ public sealed class MethodsTests
         PageSize = 50,
     };
 
+    private static readonly ChangeFilter AllOfChanges = new()
+    {
+        Kind = "plan",
+        Machine = "m",
+        PageSize = 50,
+    };
+
     private static readonly AuditFilter WholeAudit = new()
     {
         Key = "k",
@@ -105,6 +112,11 @@ public sealed class MethodsTests
     public async Task ListValuesInForceAsync_WithEverythingSet_SendsEveryParameterOfTheOperation() =>
         await HasEveryParameter($"/v1/machines/{Id}/values-in-force", ContractSchema.QueryOf("/v1/machines/{id}/values-in-force"));
 
+    // How long to wait is the business of the client: ChangeFeedTests.
+    [Fact]
+    public async Task ListAsync_OfChangesWithEverythingSet_SendsEveryParameterButTheTimeToWait() =>
+        await HasEveryParameter("/v1/changes", ContractSchema.QueryOf("/v1/changes").Where(name => name != "wait"));
+
     [Fact]
     public async Task Times_InTheQuery_KeepTheirOffset()
     {
@@ -160,6 +172,7 @@ public sealed class MethodsTests
         await CallAsync(client.ScaleChecks, new());
         await client.CatchTests.RecomputeAsync(Id);
         await client.History.ListAsync(EverythingSet).ToListAsync();
+        await client.Changes.ListAsync(AllOfChanges, after: "c").ToListAsync();
 
         await CallAsync(client.Workspaces, new());
         await client.Workspaces.ListAsync(includeRetired: true, pageSize: 10).ToListAsync();
@@ -239,7 +252,7 @@ public sealed class MethodsTests
                     Headers = { ETag = new("\"r1\"") },
                     Content = request.RequestUri!.AbsolutePath.EndsWith("/batch", StringComparison.Ordinal)
                         ? new StringContent("""{ "line": 1, "result": {} }""" + "\n", Encoding.UTF8, "application/x-ndjson")
-                        : new StringContent($$"""{ "id": "{{Id}}" }""", Encoding.UTF8, "application/json"),
+                        : new StringContent($$"""{ "id": "{{Id}}", "after": "c" }""", Encoding.UTF8, "application/json"),
                 }
             );
     }

@@ -57,6 +57,8 @@ public sealed class ContractCheckingHandler(ContractDocument? contract = null) :
         // Method and address are read before the answer: a test may send the message on.
         var (method, path) = (request.Method, request.RequestUri!.AbsolutePath);
         var response = await base.SendAsync(request, cancellationToken);
+        // Over a real connection, whoever has left hears nothing any more.
+        cancellationToken.ThrowIfCancellationRequested();
         if (!path.StartsWith(Covered, StringComparison.Ordinal) || method == HttpMethod.Options)
             return response;
         var faults = await FaultsAsync(method, path, response, cancellationToken);

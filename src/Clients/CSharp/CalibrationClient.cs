@@ -49,6 +49,7 @@ public sealed class CalibrationClient : IDisposable
         Adoptions = new(exchange, EvidenceRoutes.Adoptions(v1));
         ScaleChecks = new(exchange, EvidenceRoutes.ScaleChecks(v1));
         History = new(exchange, v1);
+        Changes = new(exchange, v1, options);
         Workspaces = new(exchange, v1);
         Keys = new(exchange, v1);
         Audit = new(exchange, v1);
@@ -86,6 +87,9 @@ public sealed class CalibrationClient : IDisposable
 
     /// <summary>Everything that happened.</summary>
     public HistoryRecords History { get; }
+
+    /// <summary>Every stored change, in the order of storing, for whoever keeps a copy.</summary>
+    public ChangeRecords Changes { get; }
 
     /// <summary>Workspaces of the installation, for whoever runs it.</summary>
     public WorkspaceRecords Workspaces { get; }

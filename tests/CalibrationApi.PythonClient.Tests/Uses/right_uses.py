@@ -24,6 +24,11 @@ read: Described[ScaleAnswer, ScaleRequest] = api.get_scale(created.record["id"])
 note: str | None = api.get_plan("id", units="metric").editable.get("note")
 
 items: list[HistoryItem] = api.list_history(verdict="adopt", limit=50, from_="2026-04-01T00:00:00Z").all()
+changes = api.follow_changes(kind="catch-test", machine="id", limit=10)
+for change in changes:
+    numbered: int = change["sequence"]
+    kept: str | None = changes.after
+    print(numbered, kept, change.get("occurredAt"), api.list_changes(after=kept, wait="20s")["after"])
 for item in api.list_history():
     print(item["occurredAt"], mass, unchanged, read, note, items)
 

@@ -126,7 +126,7 @@ public sealed class WaitForChangesTests : IDisposable
         await leaving.CancelAsync();
 
         await WaitingAsync(host, 0);
-        await Record.ExceptionAsync(() => left);
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => left);
         using var next = await client.GetAsync(new Uri("/v1/changes?wait=1s", UriKind.Relative));
         Assert.Equal(200, (int)next.StatusCode);
     }

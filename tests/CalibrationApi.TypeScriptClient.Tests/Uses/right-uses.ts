@@ -23,6 +23,11 @@ for await (const item of api.listHistory({ verdict: "adopt", limit: 50, signal }
   console.log(item.occurredAt, mass, unchanged, read, note);
 for await (const line of api.batch("catch-test", [question], { signal }))
   console.log(line.line, line.problem ? line.problem.detail : line.result.verdict);
+const changes = api.followChanges({ kind: "catch-test", machine: "id", after: undefined, signal });
+for await (const change of changes)
+  console.log(change.what, change.sequence, changes.after);
+const page: string = (await api.listChanges({ wait: "20s", limit: 10 })).after;
+console.log(page);
 const csv: string | undefined = (await api.http.GET("/v1/history", { headers: { Accept: "text/csv" }, parseAs: "text" })).data;
 console.log(csv);
 

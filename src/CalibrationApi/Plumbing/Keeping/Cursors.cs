@@ -11,18 +11,21 @@ internal sealed class Cursors(CalibrationDatabase database)
 {
     private const int SignatureBytes = 16;
 
+    // Cursors stand in tables too, and what begins with a hyphen is changed there, or a spreadsheet would take it for a formula.
+    private const char Lead = 'c';
+
     public string Make(string scope, string position)
     {
         var text = Encoding.UTF8.GetBytes(position);
-        return Base64Url.EncodeToString([.. Sign(scope, text), .. text]);
+        return Lead + Base64Url.EncodeToString([.. Sign(scope, text), .. text]);
     }
 
     /// <summary>The position of a cursor; null when it is not one of this list.</summary>
     public string? Read(string scope, string cursor)
     {
-        if (cursor.Length > 500 || !Base64Url.IsValid(cursor))
+        if (cursor.Length is 0 or > 500 || cursor[0] != Lead || !Base64Url.IsValid(cursor.AsSpan(1)))
             return null;
-        var bytes = Base64Url.DecodeFromChars(cursor);
+        var bytes = Base64Url.DecodeFromChars(cursor.AsSpan(1));
         if (bytes.Length <= SignatureBytes)
             return null;
         var text = bytes.AsSpan(SignatureBytes);

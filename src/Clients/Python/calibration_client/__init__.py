@@ -1,6 +1,7 @@
 """Client of the Calibration API: plan, evaluate and record catch tests of seed and fertilizer meters."""
 
 from .call import Described, Stored
+from .changes import ChangeFeed
 from .client import CalibrationClient
 from .ids import new_id
 from .pages import Pages
@@ -13,6 +14,7 @@ __all__ = [
     "Answer",
     "ApiProblem",
     "CalibrationClient",
+    "ChangeFeed",
     "Described",
     "IncompleteBatch",
     "NoAnswer",

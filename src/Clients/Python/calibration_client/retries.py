@@ -52,12 +52,12 @@ def with_retries(rules: Retries, send: Callable[[], Answer], *, repeatable: bool
         except NoAnswer as failure:
             if is_last or (failure.perhaps_done and not repeatable):
                 raise
-            pause = min(_back_off(attempt), rules.longest_pause)
+            pause = min(back_off(attempt), rules.longest_pause)
         else:
             if is_last or not refusable or not _is_busy(answer, keyed):
                 return answer
             asked = seconds_until_retry(answer.headers)
-            pause = _back_off(attempt) if asked is None else asked
+            pause = back_off(attempt) if asked is None else asked
             if pause > rules.longest_pause:
                 return answer
             answer.discard()
@@ -70,6 +70,6 @@ def _is_busy(answer: Answering, keyed: bool) -> bool:
     return answer.status in (429, 503) or (answer.status == 409 and keyed and "Retry-After" in answer.headers)
 
 
-def _back_off(attempt: int) -> float:
-    # Half a second, one, two; a part of it at random, so that clients that failed together do not come back together.
+def back_off(attempt: int) -> float:
+    """Half a second, one, two; a part of it at random, so that clients that failed together do not come back together."""
     return 0.25 * 2**attempt * random.uniform(0.5, 1)

@@ -1,6 +1,7 @@
 import createClient, { type Client } from "openapi-fetch";
 import { runBatch, type BatchLine, type BatchOptions, type Calculation, type QuestionOf, type ResultOf } from "./batch.js";
 import type { Stored, Traits } from "./call.js";
+import { ChangeFeed, type ChangeOptions } from "./changes.js";
 import { newId } from "./ids.js";
 import { keyShower } from "./keys.js";
 import { operationTable, type Calls } from "./operations.js";
@@ -75,6 +76,14 @@ export class CalibrationClient {
         return this.#fetch(request);
       },
     });
+  }
+
+  /**
+   * Hands out every stored change, each once and in the order in which it was stored, and waits for the next ones until you leave the
+   * loop or abort the signal. A service that is away for a while is asked again from the same place.
+   */
+  followChanges(options: ChangeOptions = {}): ChangeFeed {
+    return new ChangeFeed(after => this.listChanges({ ...options, after, wait: "20s" }), this.#retries, options);
   }
 
   #send(request: Request): Promise<Response> {

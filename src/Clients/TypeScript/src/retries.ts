@@ -44,11 +44,11 @@ function canBeRepeated(request: Request): boolean {
 }
 
 // Half a second, one, two; a part of it at random, so that clients that failed together do not come back together.
-function backOff(attempt: number): number {
+export function backOff(attempt: number): number {
   return 0.25 * 2 ** attempt * (0.5 + Math.random() / 2);
 }
 
-function wait(milliseconds: number, signal: AbortSignal): Promise<void> {
+export function wait(milliseconds: number, signal: AbortSignal): Promise<void> {
   return new Promise((resolve, reject) => {
     const stop = () => {
       clearTimeout(timer);
