@@ -1,5 +1,6 @@
 using System.Reflection;
 using CalibrationApi.Engine.Answers;
+using CalibrationApi.Plumbing.Access;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Keeping;
@@ -48,6 +49,7 @@ internal static class ContractSetup
         {
             swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
             swagger.RouteTemplate = "openapi/{documentName}.json";
+            swagger.SetCustomDocumentSerializer<ReadableVersion>();
         });
         services.AddSwaggerGen(swagger =>
         {
@@ -102,7 +104,13 @@ internal static class ContractSetup
     {
         app.MapFrontDoor();
         app.MapCodePage();
+        app.MapGet("/openapi/v1.yaml", (ISwaggerProvider contract) =>
+                Results.Text(ReadableVersion.Yaml(contract.GetSwagger("v1")), "application/yaml")
+            )
+            .IsPublic()
+            .ExcludeFromDescription();
         app.MapGet("/reference/reference-page.js", () => Results.Text(Resource("reference-page.js"), "text/javascript; charset=utf-8"))
+            .IsPublic()
             .ExcludeFromDescription();
         // Only where they are asked for: in the way of every request they would build their services each time.
         app.UseWhen(context => context.Request.Path.StartsWithSegments("/openapi"), contract => contract.UseSwagger());

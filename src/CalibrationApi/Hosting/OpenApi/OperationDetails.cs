@@ -25,7 +25,7 @@ internal sealed class OperationDetails : IOperationFilter
         foreach (
             var success in (operation.Responses ?? []).Where(response => response.Key.StartsWith('2')).Select(response => response.Value)
         )
-            AddExample((success as OpenApiResponse)?.Content, ContractExamples.Answer(operation.OperationId!));
+            AddExample((success as OpenApiResponse)?.Content, ContractExamples.Answer(operation.OperationId!), context.SchemaRepository);
     }
 
     private static void Describe(OpenApiOperation operation, Type type)
@@ -38,7 +38,8 @@ internal sealed class OperationDetails : IOperationFilter
             operation.Parameters!.Single(parameter => parameter.Name == Units).Description = sentence;
     }
 
-    private static void AddExample(IDictionary<string, IOpenApiMediaType>? content, JsonNode? example)
+    // What is kept of a request is answered again without what was shown once, as the text of a key.
+    private static void AddExample(IDictionary<string, IOpenApiMediaType>? content, JsonNode? example, SchemaRepository? known = null)
     {
         if (
             example is not null
@@ -46,6 +47,17 @@ internal sealed class OperationDetails : IOperationFilter
             && content.TryGetValue("application/json", out var media)
             && media is OpenApiMediaType concrete
         )
-            concrete.Example = example;
+            concrete.Example = known is not null && example is JsonObject answer ? Fitting(answer, concrete.Schema, known) : example;
+    }
+
+    private static JsonObject Fitting(JsonObject answer, IOpenApiSchema? schema, SchemaRepository known)
+    {
+        if (schema is not OpenApiSchemaReference { Reference.Id: { } name } || known.Schemas[name].Properties is not { Count: > 0 } members)
+            return answer;
+        return new JsonObject(
+            answer
+                .Where(member => members.ContainsKey(member.Key))
+                .Select(member => new KeyValuePair<string, JsonNode?>(member.Key, member.Value?.DeepClone()))
+        );
     }
 }

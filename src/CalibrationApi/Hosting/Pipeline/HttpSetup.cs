@@ -17,6 +17,7 @@ internal static class HttpSetup
         builder.AddLimits(settings.Limits);
         builder.Services.AddForwardedRequests(settings);
         builder.Services.AddSecurityHeaders();
+        builder.Services.AddCompressedAnswers();
         builder.Services.ConfigureHttpJsonOptions(json =>
         {
             JsonSettings.Apply(json.SerializerOptions);
@@ -41,6 +42,7 @@ internal static class HttpSetup
         app.UseHsts();
         app.UseOneAddress();
         app.UseRouting();
+        app.UseCompressedAnswers();
         app.UseAccess();
         app.UseLimits();
     }

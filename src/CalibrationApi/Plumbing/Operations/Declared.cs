@@ -102,6 +102,7 @@ internal static class Declared
         LaterAgain,
         // A whole list goes out line by line, as fast as its reader takes it.
         new RequestTimeoutAttribute(MuchWork.LongTime),
+        PlainList.Metadata,
     ];
 
     /// <summary>An operation that lists what is below a record.</summary>

@@ -29,9 +29,11 @@ internal static class CodesEndpoints
                     "default-src 'none'; script-src 'self'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
                 return Results.Content(CodePage.Html, "text/html; charset=utf-8");
             })
+            .IsPublic()
             .ExcludeFromDescription();
         routes
             .MapGet("/reference/codes-page.js", () => Results.Text(Script.Value, "text/javascript; charset=utf-8"))
+            .IsPublic()
             .ExcludeFromDescription();
     }
 
