@@ -13,16 +13,16 @@ internal abstract class CumulativeMistake : Mistake
     protected override double WholeTestShare => MistakeJudgement.WholeTest.Cumulative;
 
     // The first catch has none before it; with two catches, the second one is the whole test.
-    public override double Weigh(TestAtHand test, Span<double> ofCatches)
+    public override MistakeWeight Weigh(TestAtHand test, Span<double> ofCatches)
     {
-        ofCatches.Clear();
         if (ofCatches.Length == 1)
-            return 0;
+            return new(0, 0);
         var weight = WeightOf(test, 0);
         if (ofCatches.Length == 2)
-            return weight;
+            return new(weight, 0);
+        ofCatches[0] = 0;
         ofCatches[1..].Fill((1 - WholeTestShare) * weight / (ofCatches.Length - 1));
-        return WholeTestShare * weight;
+        return new(WholeTestShare * weight, null);
     }
 }
 

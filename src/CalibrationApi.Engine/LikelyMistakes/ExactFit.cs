@@ -16,7 +16,7 @@ internal static class ExactFit
         Span<double> ofCatches = stackalloc double[test.Count];
         foreach (var kind in MistakeCatalog.All)
         {
-            if (kind.Weigh(test, ofCatches) <= 0)
+            if (kind.Weigh(test, ofCatches).OfWhole <= 0)
                 continue;
             foreach (var prediction in kind.Predictions(test, null))
             {

@@ -35,20 +35,15 @@ internal abstract class Mistake
 
     /// <summary>Relative weight before the masses are looked at; 0 where it cannot have happened.</summary>
     /// <param name="test">The test.</param>
-    /// <param name="ofCatches">Receives the weight of each counted catch.</param>
-    /// <returns>The weight of the whole test, which is every catch alike.</returns>
-    public virtual double Weigh(TestAtHand test, Span<double> ofCatches)
+    /// <param name="ofCatches">Receives the weight of each counted catch where they are not alike.</param>
+    public virtual MistakeWeight Weigh(TestAtHand test, Span<double> ofCatches)
     {
         // A test of one catch is that catch.
         var ofWhole = ofCatches.Length == 1 ? 1 : WholeTestShare;
         var ofEach = ofCatches.Length == 1 ? 0 : (1 - WholeTestShare) / ofCatches.Length;
         var first = WeightOf(test, 0);
         if (IsAlikeInAllCatches)
-        {
-            ofCatches.Fill(ofEach * first);
-            return ofWhole * first;
-        }
-
+            return new(ofWhole * first, ofEach * first);
         var sum = 0.0;
         var everywhere = true;
         for (var i = 0; i < ofCatches.Length; i++)
@@ -60,7 +55,7 @@ internal abstract class Mistake
         }
 
         // What cannot have happened in one catch has not happened in all of them.
-        return everywhere ? ofWhole * sum / ofCatches.Length : 0;
+        return new(everywhere ? ofWhole * sum / ofCatches.Length : 0, null);
     }
 
     /// <summary>
@@ -78,3 +73,8 @@ internal abstract class Mistake
 
     protected abstract double WeightOf(TestAtHand test, int at);
 }
+
+/// <summary>Relative weight of a mistake before the masses are looked at.</summary>
+/// <param name="OfWhole">Of the whole test, which is every catch alike.</param>
+/// <param name="OfEach">Of each counted catch where all are alike; null where they are not.</param>
+internal readonly record struct MistakeWeight(double OfWhole, double? OfEach);

@@ -5,10 +5,13 @@ internal sealed class MistakePriors
 {
     private readonly double[] ofWhole = new double[MistakeCatalog.All.Length];
 
-    // Of each kind one after the other: its weight in each counted catch.
-    private readonly double[] ofCatches;
+    // Weight of each kind in each counted catch: most are as likely in one as in another.
+    private readonly double[] ofEach = new double[MistakeCatalog.All.Length];
+    private readonly double[]?[] ofCatches = new double[MistakeCatalog.All.Length][];
     private readonly double[] sums;
     private readonly double[] largest;
+    private readonly double sumOfAlike;
+    private readonly double largestOfAlike;
     private readonly double perWeight;
 
     /// <summary>Every mistake at every place where it can have happened; ruled out ones have no prior.</summary>
@@ -17,30 +20,29 @@ internal sealed class MistakePriors
     public MistakePriors(TestAtHand test, bool isBorneOut = false)
     {
         var kinds = MistakeCatalog.All;
-        ofCatches = new double[kinds.Length * test.Count];
         (sums, largest) = (new double[test.Count], new double[test.Count]);
+        Span<double> each = stackalloc double[test.Count];
         var total = 0.0;
         for (var kind = 0; kind < kinds.Length; kind++)
         {
-            var each = ofCatches.AsSpan(kind * test.Count, test.Count);
+            var weight = kinds[kind].Weigh(test, each);
             // Without a value to compare with, the whole test is asked only what its catches show against each other.
-            var all = kinds[kind].Weigh(test, each);
-            ofWhole[kind] = test.Reference is not null || kinds[kind].ShowsWithoutReference ? all : 0;
-            total += ofWhole[kind];
-            foreach (var weight in each)
-                total += weight;
+            var ofAll = test.Reference is not null || kinds[kind].ShowsWithoutReference ? weight.OfWhole : 0;
+            total += ofAll + (weight.OfEach is { } alike ? alike * test.Count : Sum(each));
             // It keeps its share of the prior of all, which goes to the ordinary change.
             if (test.IsRuledOut(kinds[kind]))
+                continue;
+            ofWhole[kind] = ofAll;
+            if (weight.OfEach is { } one)
             {
-                ofWhole[kind] = 0;
-                each.Clear();
+                ofEach[kind] = one;
+                sumOfAlike += one;
+                largestOfAlike = Math.Max(largestOfAlike, one);
             }
-
-            for (var at = 0; at < each.Length; at++)
+            else if (each.ContainsAnyExcept(0))
             {
-                sums[at] += each[at];
-                if (each[at] > largest[at])
-                    largest[at] = each[at];
+                ofCatches[kind] = each.ToArray();
+                Add(each);
             }
         }
 
@@ -56,13 +58,13 @@ internal sealed class MistakePriors
     public int Catches => sums.Length == 1 ? 0 : sums.Length;
 
     /// <summary>Of one kind in one counted catch; 0 where it cannot have happened.</summary>
-    public double Of(int kind, int at) => perWeight * ofCatches[kind * sums.Length + at];
+    public double Of(int kind, int at) => perWeight * (ofCatches[kind] is { } each ? each[at] : ofEach[kind]);
 
     /// <summary>Of any kind in one counted catch.</summary>
-    public double SumIn(int at) => perWeight * sums[at];
+    public double SumIn(int at) => perWeight * (sumOfAlike + sums[at]);
 
     /// <summary>Of the likeliest kind in one counted catch.</summary>
-    public double LargestIn(int at) => perWeight * largest[at];
+    public double LargestIn(int at) => perWeight * Math.Max(largestOfAlike, largest[at]);
 
     /// <summary>Every mistake at every place where it can have happened; those of the whole test come first.</summary>
     public IEnumerable<MistakeSearch.Hypothesis> Hypotheses()
@@ -80,6 +82,24 @@ internal sealed class MistakePriors
                 if (Of(kind, at) is > 0 and var prior)
                     yield return new(MistakeCatalog.All[kind], at, prior);
             }
+        }
+    }
+
+    private static double Sum(ReadOnlySpan<double> weights)
+    {
+        var sum = 0.0;
+        foreach (var weight in weights)
+            sum += weight;
+        return sum;
+    }
+
+    private void Add(ReadOnlySpan<double> weights)
+    {
+        for (var at = 0; at < weights.Length; at++)
+        {
+            sums[at] += weights[at];
+            if (weights[at] > largest[at])
+                largest[at] = weights[at];
         }
     }
 

@@ -72,7 +72,7 @@ internal static class MistakeSearch
         var shown = listing.Shown();
         return new LikelyMistakesResult
         {
-            AnyProbability = posteriors.Where(each => each.Mistake is not null).Sum(each => each.Probability),
+            AnyProbability = OfAnyMistake(posteriors),
             Shown = shown,
             AlsoPossible =
                 isLarge ? listing.AlsoPossible(shown)
@@ -193,6 +193,14 @@ internal static class MistakeSearch
             sum += bound;
             return bound <= most && sum <= MistakeJudgement.NamedFrom;
         }
+    }
+
+    private static double OfAnyMistake(List<Posterior> posteriors)
+    {
+        var sum = 0.0;
+        foreach (ref readonly var each in CollectionsMarshal.AsSpan(posteriors))
+            sum += each.Mistake is null ? 0 : each.Probability;
+        return sum;
     }
 
     private static double CommonVariance(CatchTestQuestion test, MassPerRevolutionEstimate estimate, double dayToDay)
