@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Statistics;
@@ -84,7 +85,15 @@ public sealed record WeighedVolume : DensityEvidence
             yield return BulkDensityDefaults.ContainerVolume.Assumed("weighed/volumeTolerance");
         if (TareRounding != TareReading)
             yield return TareAssumption.EqualTares("weighed/sharedTare");
-        yield return Scale?.SpanAssumption(load) ?? BulkDensityDefaults.UnstatedScale.Assumed("weighed/scale");
+        yield return Scale?.SpanAssumption(load, "weighed/scale")
+            ?? new(
+                "weighed/scale",
+                null,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"not stated, so {BulkDensityDefaults.UnstatedScale.Value.Canonical:0.# %} of the load: {BulkDensityDefaults.UnstatedScale.Origin}"
+                )
+            );
     }
 
     private IEnumerable<Finding> Findings(ObservedRatios densities, double mean)

@@ -63,7 +63,7 @@ public static class CatchPlanEvaluation
             StopOrder = stops,
             Steps = PlanSteps.Of(plan, meters, common),
             Cautions = [.. Caution.AtTheMachine, HeavyContainer(planned)],
-            Assumptions = [.. Assumptions(plan), .. planned.SelectMany(meter => meter.Assumptions())],
+            Assumptions = [.. Assumptions(plan), .. planned.SelectMany((meter, place) => meter.Assumptions(place))],
             Findings = [.. planned.SelectMany(meter => meter.Findings()), .. RunFindings.Of(plan, asked, planned, common, stops)],
         };
     }
@@ -177,10 +177,13 @@ public static class CatchPlanEvaluation
         if (plan.CounterResolution is null)
             yield return CatchTestDefaults.CounterResolution.Assumed("counterResolution");
         var containers = plan.Meters.Select(meter => meter.Container ?? plan.Container).ToArray();
-        if (containers.Any(container => container is { Volume: not null, Fill: null }))
+        if (plan.Container is { Volume: not null, Fill: null })
             yield return CatchPlanDefaults.Fill.Assumed("container/fill");
         if (containers.Any(container => container is null))
-            yield return new("container", new Mass(0), "no container stated: its own mass is taken as zero and its volume bounds nothing");
+            yield return new("container", new Mass(0), "no container stated: its own mass is taken as zero and its volume bounds nothing")
+            {
+                Member = "container/tare",
+            };
         if (plan.Meters.Any(meter => meter.Material != ProductMaterial.SmallSeed))
             yield return new(
                 "leastCatch",

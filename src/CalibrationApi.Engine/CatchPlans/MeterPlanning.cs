@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.CatchTests;
@@ -145,28 +146,40 @@ internal sealed class MeterPlanning
         };
     }
 
-    public IEnumerable<Assumption> Assumptions()
+    /// <summary>What was assumed of this meter.</summary>
+    /// <param name="place">Its place among the meters of the question.</param>
+    public IEnumerable<Assumption> Assumptions(int place) =>
+        OfMeter()
+            .Select(one =>
+                one with
+                {
+                    Meter = meter.Name,
+                    Member = string.Create(CultureInfo.InvariantCulture, $"meters/{place}/{one.Member}"),
+                }
+            )
+            .Append(plan.Scale.SpanAssumption(new Mass(Mass)) with { Meter = meter.Name });
+
+    private IEnumerable<Assumption> OfMeter()
     {
+        if (meter.Container is { Volume: not null, Fill: null })
+            yield return CatchPlanDefaults.Fill.Assumed("container/fill");
         if (meter.Value.RelativeUncertainty is null)
             yield return new(
                 "valueInForce/relativeUncertainty",
                 new Ratio(Uncertainty),
-                ReferenceValue.UncertaintyOf(meter.Value.Kind).Origin,
-                meter.Name
+                ReferenceValue.UncertaintyOf(meter.Value.Kind).Origin
             );
         if (meter.Repeatability is null)
-            yield return new("repeatability", new Ratio(Prior.Relative), Prior.Origin, meter.Name);
+            yield return new("repeatability", new Ratio(Prior.Relative), Prior.Origin);
         if (meter.Material is null && IsSmallSeed)
             yield return new(
                 "material",
                 null,
-                "taken as small seed, because the longest run does not bring the least catch of a bulk product",
-                meter.Name
-            );
-        yield return plan.Scale.SpanAssumption(new Mass(Mass)) with
-        {
-            Meter = meter.Name,
-        };
+                "taken as small seed, because the longest run does not bring the least catch of a bulk product"
+            )
+            {
+                Word = "small-seed",
+            };
     }
 
     public IEnumerable<Finding> Findings()

@@ -197,6 +197,9 @@ public static class CatchTestEvaluation
                     null,
                     "not stated: taken as the same scale with the same check, so that its span error cancels in the change"
                 )
+                {
+                    Flag = false,
+                }
             );
         if (decision.Rule == CatchTestVerdict.Rule.PrecisionNotReached && test.Limits.PrecisionProbability is null)
             assumptions.Add(CatchTestDefaults.PrecisionProbability.Assumed("precisionProbability"));
@@ -215,6 +218,9 @@ public static class CatchTestEvaluation
                     null,
                     "not stated: taken as the same scale with the same check, so that its span error cancels between the two tests"
                 )
+                {
+                    Flag = false,
+                }
             );
         if (test.Predicted is { RelativeUncertainty: null })
             assumptions.Add(
@@ -237,6 +243,9 @@ public static class CatchTestEvaluation
                         null,
                         $"not stated: taken as the same lot, whose ordinary change is {MistakeJudgement.OrdinaryChange * 100:0.#} %; {MistakeJudgement.Origin}"
                     )
+                    {
+                        Flag = false,
+                    }
                 );
         }
 

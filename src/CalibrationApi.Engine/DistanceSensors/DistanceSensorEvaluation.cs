@@ -208,15 +208,22 @@ public static class DistanceSensorEvaluation
                     null,
                     "rate-controlled: the meters follow this sensor; common practice. Where a wheel turns them, a wrong value only spoils the count of distance and area"
                 )
+                {
+                    Word = "rate-controlled",
+                }
             );
         if (question.ControllerEntry is { DistanceIsAssumed: true })
             assumptions.Add(DistanceSensorDefaults.EntryDistance.Assumed("controllerEntry/distance"));
         if (question.Width is { PassToPass: null })
             assumptions.Add(
-                new("width/passToPass", null, "not measured: taken as openers times spacing, without overlap or gap between passes")
+                new(
+                    "width/passToPass",
+                    question.Width.Nominal,
+                    "not measured: taken as openers times spacing, without overlap or gap between passes"
+                )
             );
         if (question.Width is { InForce: null })
-            assumptions.Add(new("width/inForce", null, "not stated: taken as openers times spacing"));
+            assumptions.Add(new("width/inForce", question.Width.Nominal, "not stated: taken as openers times spacing"));
         return assumptions;
     }
 }

@@ -38,7 +38,7 @@ internal static class DriveWheelAssumptions
         if (DriveWheelEvaluation.Prior(question).Assumed(question.Repeatability, question.RepeatabilityDegreesOfFreedom) is { } assumed)
             assumptions.Add(assumed);
         if (question.OutletsCaught is null && question.Outlets > 1)
-            assumptions.Add(new("outletsCaught", null, "not stated: taken as all outlets"));
+            assumptions.Add(new("outletsCaught", null, "not stated: taken as all outlets") { Number = question.Outlets });
         if (question.OutletsCaught < question.Outlets && question.OutletSpread is null)
             assumptions.Add(
                 question.Tests.All(test => test.PerOutlet.Count >= 3)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
 using CalibrationApi.Engine.MeteringElements;
@@ -260,7 +261,13 @@ public static class ElementFitEvaluation
         question.Elements.Count == 0 ? [null] : question.Elements.Select(element => element.Kind).Distinct().Order();
 
     private static IEnumerable<Assumption> OfElements(ElementFitQuestion question) =>
-        question.Elements.Any(element => element.Displacement.RelativeUncertainty is null)
-            ? [ElementDefaults.Displacement.Assumed("displacement/relativeUncertainty")]
-            : [];
+        question
+            .Elements.Index()
+            .Where(element => element.Item.Displacement.RelativeUncertainty is null)
+            .Select(element =>
+                ElementDefaults.Displacement.Assumed("displacement/relativeUncertainty") with
+                {
+                    Member = string.Create(CultureInfo.InvariantCulture, $"elements/{element.Index}/displacement/relativeUncertainty"),
+                }
+            );
 }

@@ -20,12 +20,16 @@ public static class ProductRateDefaults
     // Muriate of potash, the densest potassium salt in common use, is 52.44 % potassium when pure: SOURCES.md, key VT-SPES-201.
     internal const double MostPotassium = 0.5244;
 
-    internal static Assumption AssumedKind { get; } =
+    internal static Assumption AssumedKind(int target) =>
         new(
             "kind",
             null,
             "at-least, the default: a target that does not say how it is meant is a least amount; common practice, no published source"
-        );
+        )
+        {
+            Member = string.Create(CultureInfo.InvariantCulture, $"targets/{target}/kind"),
+            Word = "at-least",
+        };
 
     internal static Assumption LeastMass { get; } = new("price", null, "no prices were given, so the rates are those of least total mass");
 

@@ -199,8 +199,12 @@ public static class ProductRateEvaluation
     private static List<Assumption> Assumptions(ProductRateQuestion question, NutrientForm[] forms)
     {
         var assumptions = new List<Assumption>();
-        if (question.Targets.Any(target => target.Kind is null))
-            assumptions.Add(ProductRateDefaults.AssumedKind);
+        assumptions.AddRange(
+            question
+                .Targets.Index()
+                .Where(target => target.Item.Kind is null)
+                .Select(target => ProductRateDefaults.AssumedKind(target.Index))
+        );
         if (question.Products[0].PricePerKilogram is null)
             assumptions.Add(ProductRateDefaults.LeastMass);
         assumptions.AddRange(

@@ -73,6 +73,9 @@ public sealed record RepeatabilityPrior(double Relative, double DegreesOfFreedom
                 null,
                 $"default: the stated {called} counts as known with 4 degrees of freedom; judgement, no published source"
             )
+            {
+                Number = 4,
+            }
         : null;
 
     /// <summary>The default with what the caller stated put in its place.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Crops;
 using CalibrationApi.Engine.PublishedSeedRowLimits;
@@ -77,12 +78,18 @@ public static class SeedRowEvaluation
             Assumptions =
             [
                 .. StandLoss.Assumptions(row, loss),
-                .. Unstated(row)
+                .. row
+                    .Products.Index()
+                    .Where(product => IsUnstated(product.Item))
                     .Select(product => new Assumption(
                         "nitrogenForm",
                         null,
-                        $"The form of the nitrogen in {product.Name} is not stated. It is counted as urea, which harms most: judgement."
-                    )),
+                        $"The form of the nitrogen in {product.Item.Name} is not stated. It is counted as urea, which harms most: judgement."
+                    )
+                    {
+                        Member = string.Create(CultureInfo.InvariantCulture, $"products/{product.Index}/nitrogenForm"),
+                        Word = "urea",
+                    }),
             ],
             Findings = [.. SeedRowFindings.Of(row, judged, verdict, unjudged, loss)],
             Cautions = SeedRowSentences.Cautions,
@@ -90,8 +97,9 @@ public static class SeedRowEvaluation
     }
 
     /// <summary>Products with nitrogen of a form that is not stated.</summary>
-    internal static IEnumerable<PlacedProduct> Unstated(SeedRowQuestion row) =>
-        row.Products.Where(product => product is { NitrogenForm: null, Analysis.N: > 0 });
+    internal static IEnumerable<PlacedProduct> Unstated(SeedRowQuestion row) => row.Products.Where(IsUnstated);
+
+    private static bool IsUnstated(PlacedProduct product) => product is { NitrogenForm: null, Analysis.N: > 0 };
 
     private static IEnumerable<PublishedLimit> Candidates(SeedRowQuestion row) =>
         [

@@ -92,9 +92,15 @@ public static class StandRiskEvaluation
     private static IEnumerable<Assumption> Assumptions(StandRiskQuestion question)
     {
         if (question.Probability is null)
-            yield return new Assumption("probability", null, StandRiskDefaults.ProbabilityOrigin);
+            yield return new Assumption("probability", null, StandRiskDefaults.ProbabilityOrigin)
+            {
+                Number = StandRiskDefaults.Probability,
+            };
         if (question.Germination is not null && question.SeedsTested is null)
-            yield return new Assumption("germinationSeedsTested", null, StandRiskDefaults.SeedsTestedOrigin);
+            yield return new Assumption("germinationSeedsTested", null, StandRiskDefaults.SeedsTestedOrigin)
+            {
+                Number = StandRiskDefaults.SeedsTested,
+            };
         if (question.KernelMass is not null && question.KernelMassUncertainty is null)
             yield return StandRiskDefaults.KernelMassUncertainty.Assumed("kernelMassUncertainty");
         if (question.MeteringUncertainty is null)

@@ -107,15 +107,20 @@ public sealed record Scale
     public double SharedTareUncertainty(TareReading tare) => tare == TareReading.Shared ? Division.Kilograms / Math.Sqrt(12) : 0;
 
     /// <summary>What the answer must say about the scale when nothing but its division is known.</summary>
-    internal Assumption SpanAssumption(Mass net)
+    /// <param name="net">The net load.</param>
+    /// <param name="member">The member of the question that the scale stands in.</param>
+    internal Assumption SpanAssumption(Mass net, string member = "scale")
     {
         if (KnownError is { } error)
             return new Assumption(
                 "scaleError",
                 new Ratio(error.StandardUncertainty),
                 "standard uncertainty of the error found by the check of the scale"
-            );
+            )
+            {
+                Member = "",
+            };
         var (limit, origin) = LimitAt(net);
-        return new Assumption("scaleLimit", limit, origin);
+        return new Assumption("scaleLimit", limit, origin) { Member = StatedAccuracy is null ? $"{member}/statedAccuracy" : "" };
     }
 }

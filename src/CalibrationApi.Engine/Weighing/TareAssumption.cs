@@ -12,5 +12,8 @@ internal static class TareAssumption
             name,
             null,
             "equal tare readings, or none that differ: taken as one container on one scale, whose reading is rounded the same way each time and serves all; judgement"
-        );
+        )
+        {
+            Member = "",
+        };
 }

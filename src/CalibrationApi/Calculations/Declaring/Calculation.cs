@@ -119,7 +119,7 @@ internal sealed class Calculation<TRequest, TQuestion, TResult, TAnswer>(Type de
     /// <summary>The answer to one question whose rules hold, sent by itself or among many.</summary>
     public Results<JsonAnswer<TAnswer>, ProblemResult> Ask(TRequest request, string? units)
     {
-        var answerUnits = Units(request, units);
+        var answerUnits = Units(request, units).PointingInto(typeof(TRequest));
         var outcome = Evaluate(Question(request));
         if (!outcome.IsAnswered)
         {

@@ -28,11 +28,27 @@ public sealed class FindingAnswer
 /// <summary>A value that was used although the question did not state it.</summary>
 public sealed class AssumptionAnswer
 {
-    /// <summary>The member that overrides it.</summary>
+    /// <summary>What it is called.</summary>
     public required string Name { get; init; }
+
+    /// <summary>
+    /// The member that overrides it, as a JSON pointer into the body that was sent: put your own value there and send it again. Absent
+    /// where nothing overrides it. Without a <c>value</c>, <c>number</c>, <c>word</c> or <c>flag</c> here, what goes there has more than one
+    /// part, or was found from the question.
+    /// </summary>
+    public string? Pointer { get; init; }
 
     /// <summary>The value, where it is a quantity.</summary>
     public AnyQuantity? Value { get; init; }
+
+    /// <summary>The value, where it is a number without a unit.</summary>
+    public double? Number { get; init; }
+
+    /// <summary>The value, where it is a word.</summary>
+    public string? Word { get; init; }
+
+    /// <summary>The value, where it is yes or no.</summary>
+    public bool? Flag { get; init; }
 
     /// <summary>Published source, common practice or judgement, in words.</summary>
     public required string Origin { get; init; }

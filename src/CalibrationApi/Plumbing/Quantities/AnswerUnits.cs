@@ -15,10 +15,11 @@ internal sealed class AnswerUnits
         .. Enumerable.Range(0, MostExactDecimals + 1).Select(exponent => Math.Pow(10, exponent)),
     ];
 
+    private readonly Type? question;
     private Sentence? lastAsked;
     private WrittenSentence? lastWritten;
 
-    private AnswerUnits(DisplayUnits units) => Display = units;
+    private AnswerUnits(DisplayUnits units, Type? question = null) => (Display, this.question) = (units, question);
 
     public DisplayUnits Display { get; }
 
@@ -34,7 +35,10 @@ internal sealed class AnswerUnits
         };
 
     /// <summary>The same with units in which something special to one calculation is usually told.</summary>
-    public AnswerUnits With(params ReadOnlySpan<Unit> units) => new(Display.With(units));
+    public AnswerUnits With(params ReadOnlySpan<Unit> units) => new(Display.With(units), question);
+
+    /// <summary>The same for an answer to a body of a type, into which assumptions point.</summary>
+    public AnswerUnits PointingInto(Type body) => new(Display, body);
 
     private static DisplayUnits AsAsked(ReadOnlySpan<Unit?> asked)
     {
@@ -160,7 +164,11 @@ internal sealed class AnswerUnits
             .. assumptions.Select(assumption => new AssumptionAnswer
             {
                 Name = assumption.Name,
+                Pointer = question is null ? null : MemberPaths.Pointer(question, assumption.Member),
                 Value = assumption.Value is { } value ? Any(value) : null,
+                Number = assumption.Number,
+                Word = assumption.Word,
+                Flag = assumption.Flag,
                 Origin = assumption.Origin,
                 Meter = assumption.Meter,
             }),
