@@ -60,8 +60,14 @@ public sealed class ElementFitSentencesTests
     public void Assumptions_NothingStated_AreAllListed()
     {
         Assert.Equal(
-            ["bulkDensity/relativeUncertainty", "fillEfficiency", "fillEfficiencySpread", "displacement/relativeUncertainty"],
-            Of(Clover()).Assumptions.Select(assumption => assumption.Name)
+            [
+                "bulkDensity/relativeUncertainty",
+                "fillEfficiency",
+                "fillEfficiencySpread",
+                "elements/0/displacement/relativeUncertainty",
+                "elements/1/displacement/relativeUncertainty",
+            ],
+            Of(Clover()).Assumptions.Select(assumption => assumption.Member)
         );
         Assert.Empty(
             Of(Clover() with { Density = new(new BulkDensity(780), 0.02), Fill = new StatedFill(0.85, 0.05), Elements = [] }).Assumptions

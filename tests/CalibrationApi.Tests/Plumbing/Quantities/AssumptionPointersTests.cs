@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using Xunit;
 
 namespace CalibrationApi.Tests.Plumbing.Quantities;
 
@@ -47,7 +46,7 @@ public sealed class AssumptionPointersTests(RecordService service) : IClassFixtu
         var test = farm.CatchTest;
         var answer = (await service.PostAsync("/v1/catch-tests", test)).Expect(201).Json;
 
-        var assumptions = answer["answer"]!["assumptions"]!.AsArray();
+        var assumptions = answer["evaluation"]!["assumptions"]!.AsArray();
 
         Assert.Contains("#/tolerance", assumptions.Select(one => (string?)one!["pointer"]));
         // The scale is a record there: its accuracy is stated with it.
