@@ -30,7 +30,7 @@ internal static class RecomputeCatchTest
         if (database.Read(connection => new WorkspaceReader(connection, workspace).Test(id)) is not { } test)
             return Pages.NotFound();
         var question = KeptJson.Read<CatchTestRequest>(test.Resolved);
-        var units = CatchTestMapping.UnitsFor(question, null).PointingInto(typeof(RecordCatchTestRequest));
+        var units = CatchTestMapping.UnitsFor(question, null).PointingInto(typeof(CatchTestRequest));
         var outcome = CatchTestEvaluation.Evaluate(CatchTestMapping.ToEngine(question));
         if (!outcome.IsAnswered)
             return ProblemResult.Refused(outcome.Refusals, units.Display);

@@ -45,7 +45,7 @@ internal static class RecordCatchTest
         if (resolution is null)
             return answered!;
 
-        var units = CatchTestMapping.UnitsFor(resolution.Question, null).PointingInto(typeof(RecordCatchTestRequest));
+        var units = CatchTestMapping.UnitsFor(resolution.Question, null).PointingInto(typeof(CatchTestRequest));
         var test = CatchTestMapping.ToEngine(resolution.Question);
         var outcome = CatchTestEvaluation.Evaluate(test);
         if (!outcome.IsAnswered)

@@ -32,7 +32,7 @@ public sealed class AssumptionAnswer
     public required string Name { get; init; }
 
     /// <summary>
-    /// The member that overrides it, as a JSON pointer into the body that was sent: put your own value there and send it again. Absent
+    /// The member that overrides it, as a JSON pointer into the question (of a stored test, into its resolved question). Absent
     /// where nothing overrides it. Without a <c>value</c>, <c>number</c>, <c>word</c> or <c>flag</c> here, what goes there has more than one
     /// part, or was found from the question.
     /// </summary>

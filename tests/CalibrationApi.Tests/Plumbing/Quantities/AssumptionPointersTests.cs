@@ -40,17 +40,18 @@ public sealed class AssumptionPointersTests(RecordService service) : IClassFixtu
     }
 
     [Fact]
-    public async Task Pointer_OfAStoredTest_PointsIntoWhatIsStored()
+    public async Task Pointer_OfAStoredTest_PointsIntoItsResolvedQuestion()
     {
         var farm = await Farm.CreateAsync(service);
-        var test = farm.CatchTest;
-        var answer = (await service.PostAsync("/v1/catch-tests", test)).Expect(201).Json;
+        var record = (await service.PostAsync("/v1/catch-tests", farm.CatchTest)).Expect(201).Json;
+        var assumption = record["evaluation"]!["assumptions"]!.AsArray().Single(one => (string)one!["name"]! == "wantedPrecision")!;
 
-        var assumptions = answer["evaluation"]!["assumptions"]!.AsArray();
+        var again = await AssumptionsAsync(
+            Question.CatchTest,
+            Put(record["resolved"]!, (string)assumption["pointer"]!, assumption["value"]!)
+        );
 
-        Assert.Contains("#/tolerance", assumptions.Select(one => (string?)one!["pointer"]));
-        // The scale is a record there: its accuracy is stated with it.
-        Assert.DoesNotContain("#/scale/statedAccuracy", assumptions.Select(one => (string?)one!["pointer"]));
+        Assert.DoesNotContain("wantedPrecision", again!.Select(one => (string)one["name"]!));
     }
 
     private static async Task<List<JsonObject>?> AssumptionsAsync(string operation, JsonNode body)
