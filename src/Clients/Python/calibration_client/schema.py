@@ -221,10 +221,25 @@ class AssumptionAnswer(TypedDict):
     """A value that was used although the question did not state it."""
 
     name: str
-    """The member that overrides it."""
+    """What it is called."""
+
+    pointer: NotRequired[str]
+    """The member that overrides it, as a JSON pointer into the question (of a stored test, into its resolved question).
+    Absent where nothing overrides it. Without a `value`, `number`, `word` or `flag` here, what goes there has more than
+    one part, or was found from the question.
+    """
 
     value: NotRequired[AnyQuantity]
     """The value, where it is a quantity."""
+
+    number: NotRequired[float]
+    """The value, where it is a number without a unit."""
+
+    word: NotRequired[str]
+    """The value, where it is a word."""
+
+    flag: NotRequired[bool]
+    """The value, where it is yes or no."""
 
     origin: str
     """Published source, common practice or judgement, in words."""

@@ -1651,10 +1651,21 @@ export interface components {
         };
         /** @description A value that was used although the question did not state it. */
         AssumptionAnswer: {
-            /** @description The member that overrides it. */
+            /** @description What it is called. */
             name: string;
+            /** @description The member that overrides it, as a JSON pointer into the question (of a stored test, into its resolved question). Absent where nothing overrides it. Without a `value`, `number`, `word` or `flag` here, what goes there has more than one part, or was found from the question. */
+            pointer?: string;
             /** @description The value, where it is a quantity. */
             value?: components["schemas"]["AnyQuantity"];
+            /**
+             * Format: double
+             * @description The value, where it is a number without a unit.
+             */
+            number?: number;
+            /** @description The value, where it is a word. */
+            word?: string;
+            /** @description The value, where it is yes or no. */
+            flag?: boolean;
             /** @description Published source, common practice or judgement, in words. */
             origin: string;
             /** @description The meter it is about, where the question held several. */
