@@ -61,6 +61,21 @@ public sealed class PackageTests(PackedClient packed, RunningService service) : 
     }
 
     [Fact]
+    public async Task Program_ForTheOlderFramework_CompilesAgainstThePackage()
+    {
+        const string program = """
+            using CalibrationApi.Client;
+
+            using var calibration = new CalibrationClient(new Uri("http://localhost:5000"));
+            Console.WriteLine(Mass.Kilograms(1).In("lb"));
+            """;
+
+        var built = await packed.BuildAsync("older", program, "net8.0");
+
+        Assert.True(built.ExitCode == 0, built.Everything);
+    }
+
+    [Fact]
     public void Package_Opened_HoldsTheLibraryItsCommentsAndItsReadmeAndNeedsTheGeneratorsLibrariesOnly()
     {
         using var package = ZipFile.OpenRead(packed.PackageFile);
@@ -68,8 +83,12 @@ public sealed class PackageTests(PackedClient packed, RunningService service) : 
         using var nuspec = package.GetEntry("CalibrationApi.Client.nuspec")!.Open();
         var metadata = XDocument.Load(nuspec).Root!.Elements().Single();
 
-        Assert.Contains("lib/net10.0/CalibrationApi.Client.dll", files);
-        Assert.Contains("lib/net10.0/CalibrationApi.Client.xml", files);
+        foreach (var framework in (string[])["net8.0", "net10.0"])
+        {
+            Assert.Contains($"lib/{framework}/CalibrationApi.Client.dll", files);
+            Assert.Contains($"lib/{framework}/CalibrationApi.Client.xml", files);
+        }
+
         Assert.Contains("README.md", files);
         Assert.Equal("README.md", Text(metadata, "readme"));
         Assert.NotEmpty(Text(metadata, "description")!);

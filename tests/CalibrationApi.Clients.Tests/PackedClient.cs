@@ -12,7 +12,7 @@ public sealed class PackedClient : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        // The folder of this build says in which configuration the client was built with it.
+        // For both frameworks; only one of them was built for these tests. The folder of this build says in which configuration the client was built with it.
         var configuration = new DirectoryInfo(AppContext.BaseDirectory).Parent!.Name;
         var project = Repository.PathOf("src", "Clients", "CSharp", "CalibrationApi.Client.csproj");
         var packed = await Command.RunAsync(
@@ -20,7 +20,6 @@ public sealed class PackedClient : IAsyncLifetime
             "dotnet",
             "pack",
             project,
-            "--no-build",
             "--configuration",
             configuration,
             $"-p:PackageVersion={Version}",
@@ -43,7 +42,7 @@ public sealed class PackedClient : IAsyncLifetime
     /// Builds a program that refers to the package and to nothing else; the packages it stands on come from where this machine gets its
     /// packages.
     /// </summary>
-    internal async Task<Command> BuildAsync(string name, string program)
+    internal async Task<Command> BuildAsync(string name, string program, string framework = "net10.0")
     {
         var consumer = folder.CreateSubdirectory(name).FullName;
         await File.WriteAllTextAsync(Path.Combine(consumer, "Program.cs"), program);
@@ -53,7 +52,7 @@ public sealed class PackedClient : IAsyncLifetime
             <Project Sdk="Microsoft.NET.Sdk">
               <PropertyGroup>
                 <OutputType>Exe</OutputType>
-                <TargetFramework>net10.0</TargetFramework>
+                <TargetFramework>{framework}</TargetFramework>
                 <Nullable>enable</Nullable>
                 <ImplicitUsings>enable</ImplicitUsings>
                 <TreatWarningsAsErrors>true</TreatWarningsAsErrors>

@@ -82,6 +82,46 @@ public sealed class QuantitiesTests(Season season) : IClassFixture<Season>
     }
 
     [Fact]
+    public async Task In_EveryUnitOfTheSameDimension_IsByTheFactorsOfTheService()
+    {
+        using var client = season.Connect();
+        var served = await client.GetUnitsAsync();
+        var pairs = served.SelectMany(from => served.Where(to => to.Dimension == from.Dimension).Select(to => (from, to))).ToArray();
+
+        Assert.True(pairs.Length > 200);
+        Assert.All(pairs, pair =>
+        {
+            var (from, to) = pair;
+            var expected = (7.3 * Factor(from) + (from.OffsetInSi ?? 0) - (to.OffsetInSi ?? 0)) / Factor(to);
+
+            Assert.Equal(expected, new AnyQuantity { Value = 7.3, Unit = from.Symbol }.In(to.Symbol!), Math.Abs(expected) * 1e-12);
+        });
+
+        static double Factor(UnitAnswer unit) => (double)unit.ToSi!.Numerator!.Value / unit.ToSi.Denominator!.Value;
+    }
+
+    // 1 lb is 0.45359237 kg exactly (NIST Special Publication 811, appendix B.8, as the engine's table cites it).
+    [Fact]
+    public void In_UnitsOfDailyWork_AreAsPeopleKnowThem()
+    {
+        Assert.Equal(1 / 0.45359237, Mass.Kilograms(1).In("lb"), 1e-15);
+        Assert.Equal(68, MassPerArea.KilogramsPerHectare(68).In("kg/ha"));
+        Assert.Equal(212, Temperature.DegreesCelsius(100).In("degF"), 1e-12);
+        Assert.Equal(100, Temperature.DegreesFahrenheit(212).In("degC"), 1e-12);
+    }
+
+    [Theory]
+    [InlineData("m")]
+    [InlineData("stone")]
+    [InlineData("")]
+    public void In_AUnitOfSomethingElse_IsRefusedWithThoseThatFit(string unit)
+    {
+        var refused = Assert.Throws<ArgumentException>(() => Mass.Kilograms(1).In(unit));
+
+        Assert.Contains("kg, g, t, lb, oz", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Verdicts_OfTheClient_AreThoseOfTheContract()
     {
         var constants = typeof(Verdicts).GetFields().Select(field => (string)field.GetValue(null)!);

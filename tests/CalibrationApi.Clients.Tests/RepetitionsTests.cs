@@ -69,6 +69,7 @@ public sealed class RepetitionsTests(Season season) : IClassFixture<Season>, IDi
         Assert.Empty(clock.Waits);
         Assert.Equal(429, refused.Status);
         Assert.Equal(TimeSpan.FromHours(1), refused.RetryAfter);
+        Assert.EndsWith("The service asks to wait 3600 s before the next try.", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -45,6 +45,26 @@ public sealed class PageTablesTests
     }
 
     [Fact]
+    public void MethodsTable_OfTheTypeScriptClient_HasEachWithItsSummary()
+    {
+        var summaries = ContractDocument.Committed.Operations.ToDictionary(
+            operation => operation.OperationId,
+            operation => operation.Json["summary"]
+        );
+        var methods = File.ReadLines(Repository.PathOf("src", "Clients", "TypeScript", "src", "operations.ts"))
+            .Where(line => line.Contains(": { method: ", StringComparison.Ordinal))
+            .Select(line => line.Split(':')[0].Trim())
+            .ToArray();
+
+        Assert.True(methods.Length > 60);
+        WrittenTable.HoldTo(
+            "src/Clients/TypeScript/README.md",
+            "| method | what it does |",
+            methods.Where(summaries.ContainsKey).Select(method => $"| `{method}` | {summaries[method]} |")
+        );
+    }
+
+    [Fact]
     public void Requests_OfTheReadme_LeadToEveryOperation()
     {
         var readme = Page.At("README.md").Text;

@@ -19,7 +19,8 @@ public sealed record CalibrationClientOptions
     public TimeSpan FirstWait { get; init; } = TimeSpan.FromSeconds(1);
 
     /// <summary>
-    /// The longest wait before one repetition. When the service asks for more, the request fails and says so. Default 30 seconds.
+    /// The longest wait before one repetition. When the service asks for more, the request fails at once, and its message says how long to
+    /// wait. Default 30 seconds.
     /// </summary>
     public TimeSpan LongestWait { get; init; } = TimeSpan.FromSeconds(30);
 

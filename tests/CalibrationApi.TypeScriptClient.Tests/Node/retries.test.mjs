@@ -53,6 +53,7 @@ test("a longer wait than allowed is not waited for", () => against([busy(429, { 
   const problem = await api.listUnits().catch(error => error);
 
   assert.equal(problem.retryAfter, 3600);
+  assert.match(problem.message, / The service asks to wait 3600 s before the next try\.$/);
   assert.equal(asked.length, 1);
 }));
 

@@ -1,5 +1,5 @@
 // Uses of the client that have to compile.
-import { CalibrationClient, quantity, type CatchTestRequest, type MassQuantity, type ScaleRequest } from "calibration-api-client";
+import { numberIn, CalibrationClient, quantity, type CatchTestRequest, type MassQuantity, type ScaleRequest } from "calibration-api-client";
 
 const api = new CalibrationClient("http://localhost:5000", { retries: { attempts: 2 } });
 const signal = AbortSignal.timeout(1000);
@@ -41,3 +41,5 @@ await keyed.replaceWorkspace(workspace.record.id, { ...workspace.editable, retir
 const first: string | undefined = (await keyed.createKeyOfWorkspace(workspace.record.id, { name: "first", scopes: ["admin"] })).record.key;
 for await (const entry of keyed.listAudit({ key: made.record.id, action: "createScale", order: "oldest-first", limit: 50 }))
   console.log(entry.at, entry.target, text, successor, ended, first);
+
+export const pounds: number = numberIn(quantity(18.7, "kg"), "lb");

@@ -12,7 +12,7 @@ internal sealed class IdempotencyKeyHandler(HttpMessageHandler inner) : Delegati
         var stores =
             request.Method == HttpMethod.Post && !request.RequestUri!.AbsolutePath.Contains("/v1/calculations/", StringComparison.Ordinal);
         if (stores && !request.Headers.Contains(Header))
-            request.Headers.Add(Header, Quoted(Guid.CreateVersion7().ToString()));
+            request.Headers.Add(Header, Quoted(Guid.NewGuid().ToString()));
         return base.SendAsync(request, cancellationToken);
     }
 

@@ -19,7 +19,7 @@ internal sealed class RepetitionHandler(CalibrationClientOptions options, HttpMe
     {
         // A body that can be read once only would be empty the second time.
         if (request.Content is { } content)
-            await content.LoadIntoBufferAsync(cancellationToken).ConfigureAwait(false);
+            await BufferedAsync(content, cancellationToken).ConfigureAwait(false);
 
         for (var tries = 1; ; tries++)
         {
@@ -56,9 +56,17 @@ internal sealed class RepetitionHandler(CalibrationClientOptions options, HttpMe
     )
     {
         if (!request.Headers.Accept.Contains(Batch.Accepted))
-            await response.Content.LoadIntoBufferAsync(cancellationToken).ConfigureAwait(false);
+            await BufferedAsync(response.Content, cancellationToken).ConfigureAwait(false);
         return response;
     }
+
+#if NET9_0_OR_GREATER
+    private static Task BufferedAsync(HttpContent content, CancellationToken cancellationToken) =>
+        content.LoadIntoBufferAsync(cancellationToken);
+#else
+    private static Task BufferedAsync(HttpContent content, CancellationToken cancellationToken) =>
+        content.LoadIntoBufferAsync().WaitAsync(cancellationToken);
+#endif
 
     private static bool IsWorthAnotherTry(HttpResponseMessage response) =>
         response.StatusCode switch

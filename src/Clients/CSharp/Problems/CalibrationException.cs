@@ -10,7 +10,7 @@ public class CalibrationException : Exception
         string? traceId = null,
         TimeSpan? retryAfter = null
     )
-        : base(MessageOf(status, sentence, errors))
+        : base(MessageOf(status, sentence, errors, retryAfter))
     {
         Status = status;
         Sentence = sentence;
@@ -40,11 +40,19 @@ public class CalibrationException : Exception
     public TimeSpan? RetryAfter { get; }
 
     // One error repeats the sentence of the whole.
-    private static string MessageOf(int status, string sentence, IReadOnlyList<CalibrationError> errors) =>
-        string.Join(
-            Environment.NewLine,
+    private static string MessageOf(int status, string sentence, IReadOnlyList<CalibrationError> errors, TimeSpan? retryAfter)
+    {
+        IEnumerable<string> told =
             errors is [var only] && only.Sentence == sentence
                 ? [$"{status}: {only}"]
-                : [$"{status}: {sentence}", .. errors.Select(error => $"- {error}")]
+                : [$"{status}: {sentence}", .. errors.Select(error => $"- {error}")];
+        return string.Join(
+            Environment.NewLine,
+            retryAfter is { } wait
+                ? told.Append(
+                    FormattableString.Invariant($"The service asks to wait {Math.Ceiling(wait.TotalSeconds)} s before the next try.")
+                )
+                : told
         );
+    }
 }

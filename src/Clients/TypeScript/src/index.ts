@@ -1,6 +1,6 @@
 export { CalibrationClient, type ClientOptions } from "./client.js";
 export { ApiProblem, VersionConflict } from "./problems.js";
-export { quantity, type Quantity, type Unit } from "./quantities.js";
+export { numberIn, quantity, type Alike, type Quantity, type Unit } from "./quantities.js";
 export { newId } from "./ids.js";
 export type { BatchLine, BatchOptions, Calculation, QuestionOf, ResultOf } from "./batch.js";
 export { ChangeFeed, type ChangeOptions } from "./changes.js";

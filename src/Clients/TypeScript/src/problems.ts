@@ -12,7 +12,8 @@ export class ApiProblem extends Error {
   readonly retryAfter: number | undefined;
 
   constructor(status: number, problem: Problem | undefined, retryAfter?: number) {
-    super(problem ? messageOf(problem) : `The service answered with status ${status} and no explanation.`);
+    const told = problem ? messageOf(problem) : `The service answered with status ${status} and no explanation.`;
+    super(retryAfter === undefined ? told : `${told} The service asks to wait ${Math.ceil(retryAfter)} s before the next try.`);
     this.name = new.target.name;
     this.status = status;
     this.errors = problem?.errors ?? [];

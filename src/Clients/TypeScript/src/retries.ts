@@ -4,7 +4,8 @@ import { secondsUntilRetry } from "./problems.js";
 export interface RetryRules {
   /** Attempts in all, the first one included. Default 4; 1 never tries again. */
   readonly attempts: number;
-  /** Longest pause between two attempts, in milliseconds. Asked to wait longer, the client gives up at once. Default 30 000. */
+  /** Longest pause between two attempts, in milliseconds. Asked to wait longer, the client gives up at once, and its error
+   * says how long to wait. Default 30 000. */
   readonly longestPause: number;
 }
 
