@@ -4,5 +4,6 @@ set -euo pipefail
 cd "$(dirname "$0")"
 
 python3 Python/scripts/generate.py
+node generate-units.mjs
 npm ci --prefix TypeScript --no-audit --no-fund
 npm run --prefix TypeScript generate
