@@ -12,7 +12,8 @@ public sealed class PackedClient : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        // For both frameworks; only one of them was built for these tests. The folder of this build says in which configuration the client was built with it.
+        // For both frameworks; only one of them was built for these tests. The folder of this build says in which configuration that
+        // was.
         var configuration = new DirectoryInfo(AppContext.BaseDirectory).Parent!.Name;
         var project = Repository.PathOf("src", "Clients", "CSharp", "CalibrationApi.Client.csproj");
         var packed = await Command.RunAsync(
