@@ -10,6 +10,9 @@ public sealed record BulkDensityResult
     /// <summary>One or two sentences that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
+    /// <summary>What it is good for.</summary>
+    public Usability Verdict => Judgement.Of(Findings);
+
     /// <summary>What the density is known from.</summary>
     public required DensityBasis Basis { get; init; }
 

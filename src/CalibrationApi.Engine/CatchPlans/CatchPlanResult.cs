@@ -9,6 +9,9 @@ public sealed record CatchPlanResult
     /// <summary>One sentence that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
+    /// <summary>What it is good for.</summary>
+    public Usability Verdict => Judgement.Of(Findings);
+
     /// <summary>The meters in the order given.</summary>
     public required IReadOnlyList<MeterPlan> Meters { get; init; }
 

@@ -24,9 +24,10 @@ public static class DriveWheelEvaluation
     /// <para>Formula: masses over turns of the wheel are pooled as those over revolutions of a meter are
     /// (<see cref="MassPerRevolutionEstimate"/>), and the rate is that mass per turn over the ground of a turn (<see cref="DriveWheel"/>),
     /// with the uncertainty of the circumference added. Verdict: investigate when the rate is implausible or an outlet gave nothing; keep
-    /// from a probability of 0.95 of being within tolerance of the target; adopt the corrected setting below 0.5 if the deviation is larger
+    /// from a probability of 0.95 of being within tolerance of the target; correct the setting below 0.5 if the deviation is larger
     /// than its expanded uncertainty, because a correction by less would follow chance; otherwise repeat.</para>
-    /// <para>Range: circumference and width above 0, skid below 1; without a test there is no rate, without a target no verdict.</para>
+    /// <para>Range: circumference and width above 0, skid below 1; without a test there is no rate, without a target nothing to judge it
+    /// by.</para>
     /// <para>Source: turns and rates as <see cref="DriveWheel"/> (SOURCES.md, keys FIELD-2007 and NIRALA-2011); conformance as JCGM
     /// 106:2012, 7.2 to 7.4 (key JCGM-106); the limits of the verdict are judgement.</para>
     /// <para>Accuracy: 1e-6 relative against the formulas by hand (DriveWheelEvaluationTests); the published turn tests as printed, or the
@@ -53,7 +54,10 @@ public static class DriveWheelEvaluation
         var result = new DriveWheelResult
         {
             Headline = $"",
-            Verdict = acceptance is null ? null : Decide(found!.Value, acceptance, outlets),
+            Verdict =
+                found is not { } caught ? DriveWheelVerdict.Untested
+                : acceptance is null ? DriveWheelVerdict.NoTarget
+                : Decide(caught, acceptance, outlets),
             Reasons = [],
             Wheel = wheel,
             Origin = question.Wheel.Origin,
@@ -113,14 +117,14 @@ public static class DriveWheelEvaluation
             }
         );
 
-    private static Verdict Decide(MassPerArea rate, RateAcceptance acceptance, IReadOnlyList<OutletCatch> outlets)
+    private static DriveWheelVerdict Decide(MassPerArea rate, RateAcceptance acceptance, IReadOnlyList<OutletCatch> outlets)
     {
         if (!IsPlausible(rate) || outlets.Any(outlet => outlet.GaveNothing))
-            return Verdict.Investigate;
+            return DriveWheelVerdict.Investigate;
         if (acceptance.Probability >= CatchTestVerdict.KeepProbability)
-            return Verdict.Keep;
+            return DriveWheelVerdict.Keep;
         var isShown = Math.Abs(acceptance.Deviation.Value) > acceptance.Deviation.ExpandedUncertainty;
-        return acceptance.Probability < CorrectProbability && isShown ? Verdict.Adopt : Verdict.Repeat;
+        return acceptance.Probability < CorrectProbability && isShown ? DriveWheelVerdict.Correct : DriveWheelVerdict.Repeat;
     }
 
     // Even a rate found right on its target could not be kept: what all tests have in common alone leaves too much doubt.

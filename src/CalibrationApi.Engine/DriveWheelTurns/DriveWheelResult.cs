@@ -1,5 +1,4 @@
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Uncertainty;
 
@@ -11,8 +10,8 @@ public sealed record DriveWheelResult
     /// <summary>One or two sentences that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
-    /// <summary>What to do about the setting; null without a test or a target rate.</summary>
-    public Verdict? Verdict { get; init; }
+    /// <summary>What to do about the setting.</summary>
+    public required DriveWheelVerdict Verdict { get; init; }
 
     /// <summary>Why.</summary>
     public required IReadOnlyList<Finding> Reasons { get; init; }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using CalibrationApi.Engine.Answers;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.DriveWheelTurns;
@@ -34,21 +33,21 @@ internal static class DriveWheelSentences
 
     public static List<Finding> Reasons(DriveWheelResult result)
     {
-        if (result is not { Acceptance: { } acceptance, Verdict: { } verdict, Rate: { } rate })
+        if (result is not { Acceptance: { } acceptance, Rate: { } rate })
             return [];
         var tolerance = new Ratio(result.Tolerance);
         var probability = new Ratio(acceptance.Probability);
-        return verdict switch
+        return result.Verdict switch
         {
-            Verdict.Investigate => Investigated(result, new MassPerArea(rate.Value)),
-            Verdict.Keep =>
+            DriveWheelVerdict.Investigate => Investigated(result, new MassPerArea(rate.Value)),
+            DriveWheelVerdict.Keep =>
             [
                 Finding.Note(
                     SharedCodes.WithinTolerance,
                     $"The rate is within {tolerance:0.##} of the target with a probability of {ProbabilityWords.Likely(acceptance.Probability)}."
                 ),
             ],
-            Verdict.Adopt =>
+            DriveWheelVerdict.Correct =>
             [
                 Finding.Warning(
                     DriveWheelCodes.RateOffTarget,
@@ -110,7 +109,7 @@ internal static class DriveWheelSentences
             );
         Outlets(result, findings);
         if (
-            result is { Verdict: Verdict.Adopt, Correction: { } correction }
+            result is { Verdict: DriveWheelVerdict.Correct, Correction: { } correction }
             && (correction.Factor > DriveWheelDefaults.LargeCorrection || correction.Factor < 1 / DriveWheelDefaults.LargeCorrection)
         )
             findings.Add(
@@ -140,8 +139,8 @@ internal static class DriveWheelSentences
                 : $"The turn test gives {rate}, {new Ratio(Math.Abs(acceptance.Deviation.Value)):F1} {(acceptance.Deviation.Value > 0 ? "above" : "below")} the target";
         return result.Verdict switch
         {
-            Verdict.Keep => $"{found}, inside the tolerance of {new Ratio(result.Tolerance):0.##}. Keep the setting.",
-            Verdict.Adopt => $"{found}. {Correct(question, correction)} Then test again.",
+            DriveWheelVerdict.Keep => $"{found}, inside the tolerance of {new Ratio(result.Tolerance):0.##}. Keep the setting.",
+            DriveWheelVerdict.Correct => $"{found}. {Correct(question, correction)} Then test again.",
             _ => $"{found}. That is not sure enough: {Again(result.Obstacle)}",
         };
     }
@@ -217,7 +216,7 @@ internal static class DriveWheelSentences
     private static void Implausible(DriveWheelQuestion question, DriveWheelResult result, List<Finding> findings)
     {
         MassPerArea? of =
-            result.Verdict == Verdict.Investigate ? null
+            result.Verdict == DriveWheelVerdict.Investigate ? null
             : result.Rate is { } rate ? new MassPerArea(rate.Value)
             : result.RateOfStatedMeter;
         foreach (var (name, value) in new[] { ("target rate", question.TargetRate), ("rate", of) })
@@ -237,7 +236,7 @@ internal static class DriveWheelSentences
         // An outlet without any catch shifts the mean, so that the others are not to blame.
         if (Empty(result) is { } empty)
         {
-            if (result.Verdict != Verdict.Investigate)
+            if (result.Verdict != DriveWheelVerdict.Investigate)
                 findings.Add(
                     Finding.Warning(
                         DriveWheelCodes.OutletGaveNothing,

@@ -12,6 +12,13 @@ public sealed record ElementFitResult
     /// <summary>Two or three sentences that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
+    /// <summary>Whether an element fits.</summary>
+    public ElementFitVerdict Verdict =>
+        WaysOut is not null ? ElementFitVerdict.NoneCanFit
+        : Elements is not [var nearest, ..] ? ElementFitVerdict.NoneStated
+        : nearest.Fits ? ElementFitVerdict.Fits
+        : ElementFitVerdict.NoneFits;
+
     /// <summary>The displacements that serve every rate at every ground speed.</summary>
     public required DisplacementWindow Window { get; init; }
 
@@ -44,6 +51,22 @@ public sealed record ElementFitResult
 
     /// <summary>What the engine noticed.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
+}
+
+/// <summary>Whether an element at hand fits.</summary>
+public enum ElementFitVerdict
+{
+    /// <summary>The nearest of those at hand keeps the meter inside its speeds.</summary>
+    Fits,
+
+    /// <summary>None of those at hand does, but one of another displacement would.</summary>
+    NoneFits,
+
+    /// <summary>No element was stated; one of the displacement told would fit.</summary>
+    NoneStated,
+
+    /// <summary>No displacement serves all rates at all ground speeds.</summary>
+    NoneCanFit,
 }
 
 /// <summary>The displacements with which a meter stays inside its speeds.</summary>

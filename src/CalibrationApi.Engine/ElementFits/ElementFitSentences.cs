@@ -4,7 +4,7 @@ using CalibrationApi.Engine.Statistics;
 
 namespace CalibrationApi.Engine.ElementFits;
 
-/// <summary>What is worth saying about a window of displacements; no verdict, because nothing was tested here.</summary>
+/// <summary>What is worth saying about a window of displacements; nothing was tested here.</summary>
 internal static class ElementFitSentences
 {
     private const string ThenTest = "Use it to choose an element, not to seed: only a catch test shows what it delivers.";

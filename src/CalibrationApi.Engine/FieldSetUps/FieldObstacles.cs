@@ -32,9 +32,9 @@ internal static class FieldObstacles
             yield return new Obstacle(new(SetUpPartKind.SeedRow), seedRow.Headline);
         foreach (var (place, meter, element) in outside[false])
             yield return new Obstacle(new(SetUpPartKind.MeterSpeed, place), element!.TooSlow!, meter.Position);
-        if (fan is { NeedsChange: true })
+        if (fan is { Verdict: not FanVerdict.Suits })
             yield return new Obstacle(new(SetUpPartKind.Fan), fan.Headline);
-        if (nutrients is { MeetsTargets: false })
+        if (nutrients is { Verdict: TargetsVerdict.Missed })
             yield return new Obstacle(new(SetUpPartKind.Nutrients), nutrients.Headline);
         foreach (var (place, meter) in meters.Index())
         {

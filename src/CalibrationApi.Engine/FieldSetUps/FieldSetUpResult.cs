@@ -16,8 +16,11 @@ public sealed record FieldSetUpResult
     /// <summary>The part that the headline speaks of; null where it has no quantities.</summary>
     public SetUpPart? HeadlineAbout { get; init; }
 
-    /// <summary>Nothing stands in the way and nothing is open.</summary>
-    public bool NothingInTheWay => InTheWay.Count == 0 && Open.Count == 0;
+    /// <summary>Whether the field can be begun.</summary>
+    public SetUpVerdict Verdict =>
+        InTheWay.Count > 0 ? SetUpVerdict.Blocked
+        : Open.Count > 0 ? SetUpVerdict.Incomplete
+        : SetUpVerdict.Ready;
 
     /// <summary>What stands against going on, the worst first.</summary>
     public required IReadOnlyList<Obstacle> InTheWay { get; init; }
@@ -42,6 +45,23 @@ public sealed record FieldSetUpResult
 
     /// <summary>What can hurt people or the crop.</summary>
     public required IReadOnlyList<Caution> Cautions { get; init; }
+}
+
+/// <summary>Whether a field can be begun.</summary>
+public enum SetUpVerdict
+{
+    /// <summary>
+    /// Every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the
+    /// seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is
+    /// missing.
+    /// </summary>
+    Ready,
+
+    /// <summary>Nothing is known to stand in the way, but something is missing.</summary>
+    Incomplete,
+
+    /// <summary>Something stands in the way.</summary>
+    Blocked,
 }
 
 /// <summary>Something that stands against going on.</summary>

@@ -18,14 +18,29 @@ public sealed record FanResult
     /// <summary>One sentence that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
-    /// <summary>At least one setting suits all products, as far as limits are stated.</summary>
-    public bool Fits => FanSpeeds is not { Exists: false } && AirFlows is not { Exists: false };
+    /// <summary>Whether a setting of the fan suits all products, and the planned one is such.</summary>
+    public FanVerdict Verdict =>
+        !Fits ? FanVerdict.NoneSuits
+        : Findings.Any(finding => finding.Code == MeterSpeedCodes.OutsideFanWindow) ? FanVerdict.Change
+        : FanVerdict.Suits;
 
-    /// <summary>No setting suits all products, or the planned one does not.</summary>
-    public bool NeedsChange => !Fits || Findings.Any(finding => finding.Code == MeterSpeedCodes.OutsideFanWindow);
+    private bool Fits => FanSpeeds is not { Exists: false } && AirFlows is not { Exists: false };
 
     /// <summary>What was noticed.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
+}
+
+/// <summary>Whether the air suits all products.</summary>
+public enum FanVerdict
+{
+    /// <summary>What is planned suits all products; without a plan, at least one setting does, as far as limits are stated.</summary>
+    Suits,
+
+    /// <summary>The planned setting does not suit all products, but another one does.</summary>
+    Change,
+
+    /// <summary>No setting suits all products.</summary>
+    NoneSuits,
 }
 
 /// <summary>What the limits of several products leave in common.</summary>

@@ -49,7 +49,7 @@ public static class MeterSpeedEvaluation
         var fan = question.Fan is { } asked ? FanEvaluation.Evaluate(asked, speeds) : null;
         return new MeterSpeedResult
         {
-            Headline = fan is { NeedsChange: true } ? $"{Headline(elements)} {fan.Headline}" : Headline(elements),
+            Headline = fan is { Verdict: not FanVerdict.Suits } ? $"{Headline(elements)} {fan.Headline}" : Headline(elements),
             Elements = elements,
             Capacity = capacity,
             Fan = fan,

@@ -9,6 +9,12 @@ public sealed record MeterSpeedResult
     /// <summary>One sentence that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
+    /// <summary>Whether the best element and the fan serve.</summary>
+    public MeterSpeedVerdict Verdict =>
+        Elements is not [{ Fits: true }, ..] ? MeterSpeedVerdict.NoneFits
+        : Fan is { Verdict: not FanVerdict.Suits } ? MeterSpeedVerdict.FanUnsuited
+        : MeterSpeedVerdict.Fits;
+
     /// <summary>The elements, best first.</summary>
     public required IReadOnlyList<ElementResult> Elements { get; init; }
 
@@ -26,6 +32,19 @@ public sealed record MeterSpeedResult
 
     /// <summary>What the engine noticed.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
+}
+
+/// <summary>Whether an element serves.</summary>
+public enum MeterSpeedVerdict
+{
+    /// <summary>The best element serves every rate at every ground speed, and so does the fan where one was asked about.</summary>
+    Fits,
+
+    /// <summary>The best element does, but the fan has to be set otherwise, or no setting of it suits all products.</summary>
+    FanUnsuited,
+
+    /// <summary>No element serves every rate at every ground speed.</summary>
+    NoneFits,
 }
 
 /// <summary>One element against the rates and ground speeds.</summary>

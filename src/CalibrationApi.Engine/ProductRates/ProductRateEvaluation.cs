@@ -58,7 +58,7 @@ public static class ProductRateEvaluation
         return new ProductRateResult
         {
             Headline = sentences.Headline(meetsTargets),
-            MeetsTargets = meetsTargets,
+            Verdict = meetsTargets ? TargetsVerdict.Met : TargetsVerdict.Missed,
             Products = lines,
             Nutrients = balances,
             TotalRate = new MassPerArea(total),

@@ -10,10 +10,8 @@ public sealed record ProductRateResult
     /// <summary>One or two sentences that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
-    /// <summary>
-    /// All targets are met; otherwise the rates are the nearest that can be had, and a finding says why for each target missed.
-    /// </summary>
-    public required bool MeetsTargets { get; init; }
+    /// <summary>Whether all targets are met.</summary>
+    public required TargetsVerdict Verdict { get; init; }
 
     /// <summary>The products, in the order of the question.</summary>
     public required IReadOnlyList<ProductLine> Products { get; init; }
@@ -41,6 +39,16 @@ public sealed record ProductRateResult
 
     /// <summary>What can hurt.</summary>
     public required IReadOnlyList<Caution> Cautions { get; init; }
+}
+
+/// <summary>Whether targets of nutrients are met.</summary>
+public enum TargetsVerdict
+{
+    /// <summary>All of them.</summary>
+    Met,
+
+    /// <summary>Not all: the rates are the nearest that can be had, and a finding says why for each target missed.</summary>
+    Missed,
 }
 
 /// <summary>One product.</summary>

@@ -10,6 +10,9 @@ public sealed record SeedingRateResult
     /// <summary>One or two sentences that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
+    /// <summary>What it is good for.</summary>
+    public Usability Verdict => Judgement.Of(Findings);
+
     /// <summary>Mass to sow per area.</summary>
     public required MassPerArea Rate { get; init; }
 

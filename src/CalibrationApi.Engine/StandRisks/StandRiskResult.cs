@@ -9,6 +9,9 @@ public sealed record StandRiskResult
     /// <summary>One or two sentences that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
+    /// <summary>What it is good for.</summary>
+    public Usability Verdict => Judgement.Of(Findings);
+
     /// <summary>The wanted probability.</summary>
     public required double Probability { get; init; }
 

@@ -9,6 +9,9 @@ public sealed record VolumeCheckResult
     /// <summary>One or two sentences that a tired person understands.</summary>
     public required Sentence Headline { get; init; }
 
+    /// <summary>What it is good for.</summary>
+    public Usability Verdict => Judgement.Of(Findings);
+
     /// <summary>Expected mass per revolution, its median with its interval.</summary>
     public required LogInterval<MassPerRevolution> Expected { get; init; }
 

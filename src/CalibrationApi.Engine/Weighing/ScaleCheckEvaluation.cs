@@ -47,8 +47,8 @@ public static class ScaleCheckEvaluation
         var deviation = Deviation(worst);
         var (limit, origin) = scale.LimitAt(worst.Known);
         // A reading that lies on the limit passes; the allowance is for the binary value of decimal readings.
-        var passed = Math.Abs(deviation) <= limit.Kilograms * (1 + 1e-9);
-        return new ScaleCheckResult(error, Math.Sqrt(random + shared * shared), worst.Known, new Mass(deviation), limit, origin, passed);
+        var verdict = Math.Abs(deviation) <= limit.Kilograms * (1 + 1e-9) ? ScaleVerdict.Passed : ScaleVerdict.Failed;
+        return new ScaleCheckResult(error, Math.Sqrt(random + shared * shared), worst.Known, new Mass(deviation), limit, origin, verdict);
     }
 
     // To a nanogram: no scale under a seeder shows less, and the binary rest of two decimal readings is not a deviation.

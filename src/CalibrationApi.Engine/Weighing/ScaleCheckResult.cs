@@ -2,6 +2,16 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Weighing;
 
+/// <summary>Whether a scale may be weighed with.</summary>
+public enum ScaleVerdict
+{
+    /// <summary>Every reading is inside the limit at its load.</summary>
+    Passed,
+
+    /// <summary>At least one is outside: do not weigh with it before it is repaired.</summary>
+    Failed,
+}
+
 /// <summary>The outcome of a check of a scale.</summary>
 /// <param name="Error">Span error: indicated minus true over true.</param>
 /// <param name="StandardUncertainty">Its standard uncertainty, relative.</param>
@@ -9,7 +19,7 @@ namespace CalibrationApi.Engine.Weighing;
 /// <param name="LargestDeviation">How far that reading is off, kg, with its sign.</param>
 /// <param name="Limit">Limit of the scale at that load.</param>
 /// <param name="LimitOrigin">Where the limit comes from.</param>
-/// <param name="Passed">Every reading is inside the limit at its load.</param>
+/// <param name="Verdict">Whether every reading is inside the limit at its load.</param>
 public sealed record ScaleCheckResult(
     double Error,
     double StandardUncertainty,
@@ -17,7 +27,7 @@ public sealed record ScaleCheckResult(
     Mass LargestDeviation,
     Mass Limit,
     string LimitOrigin,
-    bool Passed
+    ScaleVerdict Verdict
 )
 {
     /// <summary>Most standard uncertainty, relative, that a check can be gone by; more is no knowledge of the scale. Judgement.</summary>
@@ -35,7 +45,7 @@ public sealed record ScaleCheckResult(
 
     /// <summary>The outcome in one sentence.</summary>
     public Sentence Headline =>
-        !Passed
+        Verdict == ScaleVerdict.Failed
             ? $"The scale failed: at {WorstAt} it is {new Mass(Math.Abs(LargestDeviation.Kilograms))} off, where {Limit} is allowed. Do not weigh with it before it is repaired."
         : Math.Abs(Error) < RoundsToNothing ? $"The scale is inside its limits and shows what it should."
         : (Sentence)

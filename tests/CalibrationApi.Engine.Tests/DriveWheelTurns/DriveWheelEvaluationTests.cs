@@ -1,6 +1,5 @@
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.Catches;
-using CalibrationApi.Engine.CatchTests;
 using CalibrationApi.Engine.DriveWheelTurns;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Engine.Weighing;
@@ -42,12 +41,12 @@ public sealed class DriveWheelEvaluationTests
         Assert.Equal(1, DriveWheelEvaluation.Evaluate(Drill() with { Areas = [new Area(1)] }).Turns[0].WholeTurns);
 
     [Theory]
-    [InlineData(new[] { OnTarget, OnTarget, OnTarget }, Verdict.Keep, "within-tolerance")]
-    [InlineData(new[] { OnTarget * 1.045 }, Verdict.Repeat, "rate-not-shown")]
-    [InlineData(new[] { OnTarget * 1.08, OnTarget * 1.08 }, Verdict.Adopt, "rate-off-target")]
-    [InlineData(new[] { OnTarget * 0.8 }, Verdict.Adopt, "rate-off-target")]
-    [InlineData(new[] { OnTarget * 100 }, Verdict.Investigate, "rate-implausible")]
-    public void TurnTests_AgainstTheirTarget_AreDecided(double[] caught, Verdict verdict, string reason)
+    [InlineData(new[] { OnTarget, OnTarget, OnTarget }, DriveWheelVerdict.Keep, "within-tolerance")]
+    [InlineData(new[] { OnTarget * 1.045 }, DriveWheelVerdict.Repeat, "rate-not-shown")]
+    [InlineData(new[] { OnTarget * 1.08, OnTarget * 1.08 }, DriveWheelVerdict.Correct, "rate-off-target")]
+    [InlineData(new[] { OnTarget * 0.8 }, DriveWheelVerdict.Correct, "rate-off-target")]
+    [InlineData(new[] { OnTarget * 100 }, DriveWheelVerdict.Investigate, "rate-implausible")]
+    public void TurnTests_AgainstTheirTarget_AreDecided(double[] caught, DriveWheelVerdict verdict, string reason)
     {
         var result = DriveWheelEvaluation.Evaluate(Drill(caught));
 
@@ -56,11 +55,11 @@ public sealed class DriveWheelEvaluationTests
     }
 
     [Fact]
-    public void TurnTest_WithoutATarget_HasNoVerdict()
+    public void TurnTest_WithoutATarget_SaysSo()
     {
         var result = DriveWheelEvaluation.Evaluate(Drill(OnTarget) with { TargetRate = null });
 
-        Assert.Null(result.Verdict);
+        Assert.Equal(DriveWheelVerdict.NoTarget, result.Verdict);
         Assert.Empty(result.Reasons);
         NearlyEqual.Assert(0.016, result.Rate!.Value);
     }
@@ -167,7 +166,7 @@ public sealed class DriveWheelEvaluationTests
         var result = DriveWheelEvaluation.Evaluate(Drill(OnTarget / 20) with { OutletsCaught = 1, OutletSpread = 0.2 });
 
         Assert.True(result.Acceptance!.Probability < 0.5);
-        Assert.Equal(Verdict.Repeat, result.Verdict);
+        Assert.Equal(DriveWheelVerdict.Repeat, result.Verdict);
         Assert.Equal(TestObstacle.Outlets, result.Obstacle);
         Assert.Contains("catch from more outlets", result.Headline.InMetric(), StringComparison.Ordinal);
     }
@@ -179,7 +178,7 @@ public sealed class DriveWheelEvaluationTests
 
         Assert.True(result.Acceptance!.Probability < 0.5);
         Assert.True(Math.Abs(result.Acceptance.Deviation.Value) < result.Acceptance.Deviation.ExpandedUncertainty);
-        Assert.Equal(Verdict.Repeat, result.Verdict);
+        Assert.Equal(DriveWheelVerdict.Repeat, result.Verdict);
         Assert.Null(result.Obstacle);
         Assert.Contains("make another turn test", result.Headline.InMetric(), StringComparison.Ordinal);
     }
@@ -208,7 +207,7 @@ public sealed class DriveWheelEvaluationTests
         };
         var result = DriveWheelEvaluation.Evaluate(question);
 
-        Assert.Equal(Verdict.Investigate, result.Verdict);
+        Assert.Equal(DriveWheelVerdict.Investigate, result.Verdict);
         Assert.Equal(DriveWheelCodes.OutletGaveNothing, Assert.Single(result.Reasons).Code);
         Assert.StartsWith("Outlet 2 of those caught gave nothing.", result.Headline.InMetric(), StringComparison.Ordinal);
         // The mean is that of three; the others are not to blame.

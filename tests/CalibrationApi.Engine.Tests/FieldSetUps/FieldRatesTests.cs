@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Engine.Nutrients;
+using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Tests.FieldSetUps;
@@ -78,7 +79,7 @@ public sealed class FieldRatesTests
 
         Assert.Equal(MeterRateOrigin.Nutrients, rates.Meters[1].From);
         NearlyEqual.Assert(100, rates.Meters[1].Rate.InPerHectare(), 1e-9);
-        Assert.True(rates.Nutrients!.MeetsTargets);
+        Assert.Equal(TargetsVerdict.Met, rates.Nutrients!.Verdict);
     }
 
     [Fact]

@@ -3,6 +3,7 @@ using CalibrationApi.Engine.FieldSetUps;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.NewLots;
 using CalibrationApi.Engine.Nutrients;
+using CalibrationApi.Engine.ProductRates;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Tests.FieldSetUps;
@@ -11,11 +12,11 @@ namespace CalibrationApi.Engine.Tests.FieldSetUps;
 public sealed class FieldSetUpEvaluationTests
 {
     [Fact]
-    public void SetUp_EverythingKnown_LeavesNothingInTheWay()
+    public void SetUp_EverythingKnown_IsReady()
     {
         var setUp = Planted.Field(Planted.Front).SetUp();
 
-        Assert.True(setUp.NothingInTheWay);
+        Assert.Equal(SetUpVerdict.Ready, setUp.Verdict);
         Assert.Equal("Every meter has its rate, its value and room for its speed. Go on with the catch plan.", setUp.Headline.InMetric());
         Assert.Null(setUp.HeadlineAbout);
     }
@@ -61,7 +62,7 @@ public sealed class FieldSetUpEvaluationTests
 
         var setUp = (Planted.Field(Planted.Front, off) with { SeedRow = Planted.Wheat }).Wanting(20, there: 30).SetUp();
 
-        Assert.True(setUp.NothingInTheWay);
+        Assert.Equal(SetUpVerdict.Ready, setUp.Verdict);
         Assert.Null(setUp.SeedRow);
         Assert.Null(setUp.Meters[1].MeterSpeed);
     }
@@ -163,7 +164,7 @@ public sealed class FieldSetUpEvaluationTests
 
         var setUp = (field with { FanSpeed = Planned.Rpm(planned) }).SetUp();
 
-        Assert.Equal(isClear, setUp.NothingInTheWay);
+        Assert.Equal(isClear ? SetUpVerdict.Ready : SetUpVerdict.Blocked, setUp.Verdict);
         Assert.Equal(2, setUp.Fan!.Loads[0].Products.Count);
         if (!isClear)
             Assert.Same(setUp.Fan.Headline, Assert.Single(setUp.InTheWay).Detail);
@@ -211,7 +212,7 @@ public sealed class FieldSetUpEvaluationTests
             Assert.Single(setUp.Open, open => open.Member == "nutrients").Detail.InMetric(),
             StringComparison.Ordinal
         );
-        Assert.True(setUp.Nutrients!.MeetsTargets);
+        Assert.Equal(TargetsVerdict.Met, setUp.Nutrients!.Verdict);
     }
 
     [Fact]

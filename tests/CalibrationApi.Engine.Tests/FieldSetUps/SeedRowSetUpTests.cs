@@ -23,7 +23,7 @@ public sealed class SeedRowSetUpTests
         var setUp = Field(Beside).Wanting(nitrogen).SetUp();
 
         Assert.Equal(verdict, setUp.SeedRow!.Verdict);
-        Assert.Equal(verdict == LimitVerdict.Within, setUp.NothingInTheWay);
+        Assert.Equal(verdict == LimitVerdict.Within ? SetUpVerdict.Ready : SetUpVerdict.Blocked, setUp.Verdict);
         Assert.Equal(["rear"], setUp.InSeedRow.Select(rate => rate.Meter.Position));
     }
 
@@ -32,7 +32,7 @@ public sealed class SeedRowSetUpTests
     {
         var setUp = Planted.Field(Planted.Front with { WithSeed = true }, Beside) with { SeedRow = Planted.Wheat };
 
-        Assert.True(setUp.Wanting(5).SetUp().NothingInTheWay);
+        Assert.Equal(SetUpVerdict.Ready, setUp.Wanting(5).SetUp().Verdict);
     }
 
     [Fact]

@@ -25,9 +25,9 @@ public sealed class BlendSolverTests
                 !AllVertices.IsBetter(best, found) && !AllVertices.IsBetter(found, best),
                 $"blend {seed}: found {string.Join(" ", found)}, best {string.Join(" ", best)}"
             );
-            Assert.Equal(best[0] + best[1] <= 1e-9, result.MeetsTargets);
-            Assert.Equal(result.MeetsTargets, result.Nutrients.All(nutrient => nutrient.Met));
-            met += result.MeetsTargets ? 1 : 0;
+            Assert.Equal(best[0] + best[1] <= 1e-9, result.Verdict == TargetsVerdict.Met);
+            Assert.Equal(result.Verdict == TargetsVerdict.Met, result.Nutrients.All(nutrient => nutrient.Met));
+            met += result.Verdict == TargetsVerdict.Met ? 1 : 0;
         }
 
         Assert.InRange(met, Blends / 4, Blends * 3 / 4);

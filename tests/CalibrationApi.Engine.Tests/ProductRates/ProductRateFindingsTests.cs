@@ -15,7 +15,7 @@ public sealed class ProductRateFindingsTests
         var result = new[] { Of(NutrientForm.N, 46), Of(NutrientForm.K2O, 30) }.From(Urea).Evaluated();
 
         AreNear([100], result.Rates());
-        Assert.False(result.MeetsTargets);
+        Assert.Equal(TargetsVerdict.Missed, result.Verdict);
         Assert.True(result.Nutrient(NutrientForm.N).Met);
         Assert.False(result.Nutrient(NutrientForm.K2O).Met);
         Assert.Equal(

@@ -14,7 +14,7 @@ public sealed class ProductRateTests
         var result = Of(NutrientForm.N, 92).From(Urea).Evaluated();
 
         AreNear([200], result.Rates());
-        Assert.True(result.MeetsTargets);
+        Assert.Equal(TargetsVerdict.Met, result.Verdict);
         Assert.Equal(0, result.Nutrients[0].Surplus!.Value.KilogramsPerSquareMetre);
     }
 
@@ -46,7 +46,7 @@ public sealed class ProductRateTests
         var result = Of(NutrientForm.N, 50).From(Urea.At(480)).Less(NutrientForm.N, 51).Evaluated();
 
         AreNear([0], result.Rates());
-        Assert.True(result.MeetsTargets);
+        Assert.Equal(TargetsVerdict.Met, result.Verdict);
         Assert.Equal(0, result.Nutrients[0].NextKilogram);
         Assert.StartsWith("Nothing needs to be applied", DisplayUnits.Metric.Write(result.Headline), StringComparison.Ordinal);
     }
@@ -124,7 +124,7 @@ public sealed class ProductRateTests
         var result = targets.From(Phosphate.At(700), Urea.At(480)).Evaluated();
 
         AreNear([100, 9 / 0.46], result.Rates());
-        Assert.True(result.MeetsTargets);
+        Assert.Equal(TargetsVerdict.Met, result.Verdict);
     }
 
     [Fact]

@@ -114,7 +114,7 @@ public sealed class ProductRatePropertyTests
         {
             var (one, two) = (question.Evaluated(), (question with { Products = [.. question.Products.Reverse()] }).Evaluated());
 
-            Assert.Equal(one.MeetsTargets, two.MeetsTargets);
+            Assert.Equal(one.Verdict, two.Verdict);
             AreEqual(
                 [one.CostPerSquareMetre ?? 0, one.TotalRate.KilogramsPerSquareMetre],
                 [two.CostPerSquareMetre ?? 0, two.TotalRate.KilogramsPerSquareMetre],

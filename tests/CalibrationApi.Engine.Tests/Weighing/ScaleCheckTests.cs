@@ -14,7 +14,7 @@ public sealed class ScaleCheckTests
         var check = Check([Reading(5, 5.05), Reading(10, 10.10), Reading(20, 20.20)]);
 
         Assert.Equal(0.01, check.Error, 1e-12);
-        Assert.False(check.Passed);
+        Assert.Equal(ScaleVerdict.Failed, check.Verdict);
     }
 
     // Least squares through the origin by hand: (5 x 0.02 + 20 x 0.04) / (25 + 400).
@@ -50,7 +50,7 @@ public sealed class ScaleCheckTests
     [InlineData(20, 19.96, true)]
     [InlineData(20, 20.06, false)]
     public void Passed_ReadingOnOrBeyondItsLimit_IsJudgedAtItsLoad(double known, double indicated, bool passed) =>
-        Assert.Equal(passed, Check([Reading(known, indicated)]).Passed);
+        Assert.Equal(passed ? ScaleVerdict.Passed : ScaleVerdict.Failed, Check([Reading(known, indicated)]).Verdict);
 
     [Fact]
     public void LargestDeviation_SeveralReadings_IsTheOneNearestToOrFarthestBeyondItsLimit()

@@ -9,7 +9,6 @@ namespace CalibrationApi.Tests.Calculations;
 /// <summary>What follows from the declaration of every calculation alike.</summary>
 public sealed class CalculationTests
 {
-    // The outcome is the verdict of an answer that has one, whether or not its declaration thought of it.
     [Fact]
     public async Task Answer_ToTheDemoQuestionOfEach_IsCountedUnderItsNameAndVerdict()
     {
@@ -19,11 +18,9 @@ public sealed class CalculationTests
         {
             using var response = await Question.Of(operation).AskAsync();
             var answer = JsonNode.Parse(await response.Content.ReadAsStringAsync())!;
-            expected.Add((operation, (string?)answer["verdict"] ?? Evaluations.Answered));
+            expected.Add((operation, answer["verdict"]!.GetValue<string>()));
         }
 
-        Assert.Contains(expected, one => one.Outcome == Evaluations.Answered);
-        Assert.Contains(expected, one => one.Outcome != Evaluations.Answered);
         Assert.Empty(expected.Except(counted.Outcomes));
     }
 

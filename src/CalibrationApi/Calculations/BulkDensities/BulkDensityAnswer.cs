@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.BulkDensities;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
@@ -12,6 +13,10 @@ public sealed class BulkDensityAnswer
 
     /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
     public SentenceParts? HeadlineParts { get; init; }
+
+    /// <summary>What it is good for: <c>usable</c>, <c>check-first</c> (a finding warns) or <c>do-not-use</c> (one stops).</summary>
+    [KnownWords(typeof(Usability))]
+    public required string Verdict { get; init; }
 
     /// <summary>The bulk density with its uncertainty.</summary>
     public required MeasuredBulkDensity BulkDensity { get; init; }

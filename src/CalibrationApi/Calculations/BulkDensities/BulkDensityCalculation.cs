@@ -34,6 +34,7 @@ internal static class BulkDensityCalculation
             Evaluate = question => BulkDensityEvaluation.Evaluate(question),
             Refusals = [],
             Answer = (_, result, units) => ToAnswer(result, units),
+            Verdict = answer => answer.Verdict,
         };
 
     /// <summary>Densities follow the test weight or the stated density; otherwise they come in kg/hL, beside pounds in lb/ft3.</summary>
@@ -79,6 +80,7 @@ internal static class BulkDensityCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
+            Verdict = Words.Of(result.Verdict),
             BulkDensity = Measured(result.Density, units.Display[Dimension.BulkDensity]),
             Basis = Words.Of(result.Basis),
             InOtherUnits = [.. UnitTable.Of(Dimension.BulkDensity).Select(unit => In(unit, result.Density.Value))],

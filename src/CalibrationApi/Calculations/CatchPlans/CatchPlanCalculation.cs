@@ -37,6 +37,7 @@ internal static class CatchPlanCalculation
             Evaluate = CatchPlanEvaluation.Evaluate,
             Refusals = CatchPlanCodes.Refusals,
             Answer = (_, result, units) => ToAnswer(result, units),
+            Verdict = answer => answer.Verdict,
         };
 
     /// <summary>Masses follow the division of the scale, everything else the first meter.</summary>
@@ -94,6 +95,7 @@ internal static class CatchPlanCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
+            Verdict = Words.Of(result.Verdict),
             Meters = [.. result.Meters.Select(meter => ToAnswer(meter, units))],
             OneAfterTheOther = result.OneAfterTheOther,
             ContainersNeeded = result.ContainersNeeded,

@@ -104,8 +104,8 @@ internal sealed class Calculation<TRequest, TQuestion, TResult, TAnswer>(Type de
     /// <summary>From the engine to the contract.</summary>
     public required Func<TRequest, TResult, AnswerUnits, TAnswer> Answer { get; init; }
 
-    /// <summary>The word under which an answer is counted, where it has a verdict.</summary>
-    public Func<TAnswer, string?> Verdict { get; init; } = _ => null;
+    /// <summary>The verdict of an answer, under which it is counted.</summary>
+    public required Func<TAnswer, string> Verdict { get; init; }
 
     /// <inheritdoc/>
     public override Type RequestType => typeof(TRequest);
@@ -128,7 +128,7 @@ internal sealed class Calculation<TRequest, TQuestion, TResult, TAnswer>(Type de
         }
 
         var answer = Answer(request, outcome.Result, answerUnits);
-        Evaluations.Count(Name, Verdict(answer) ?? Evaluations.Answered);
+        Evaluations.Count(Name, Verdict(answer));
         return JsonAnswer.Of(answer);
     }
 

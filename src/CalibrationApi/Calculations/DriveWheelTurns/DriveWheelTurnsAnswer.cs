@@ -15,14 +15,14 @@ public sealed class DriveWheelTurnsAnswer
     public SentenceParts? HeadlineParts { get; init; }
 
     /// <summary>
-    /// What to do about the setting: <c>investigate</c> (the rate is implausible), <c>repeat</c> (not sure enough, test again), <c>keep</c>
-    /// (within tolerance of the target) or <c>adopt</c> (take the corrected setting, then test again). Absent without a turn test or a
-    /// target rate.
+    /// What to do about the setting: <c>investigate</c> (the rate is implausible, or an outlet gave nothing), <c>repeat</c> (not sure
+    /// enough, test again), <c>keep</c> (within tolerance of the target) or <c>correct</c> (take the corrected setting, then test again);
+    /// <c>untested</c> without a turn test, <c>no-target</c> without a target rate.
     /// </summary>
-    [KnownWords("investigate", "repeat", "keep", "adopt")]
-    public string? Verdict { get; init; }
+    [KnownWords(typeof(DriveWheelVerdict))]
+    public required string Verdict { get; init; }
 
-    /// <summary>Why; empty without a verdict.</summary>
+    /// <summary>Why; empty without a turn test or a target rate.</summary>
     [SentCodes(typeof(DriveWheelCodes), nameof(DriveWheelCodes.Reasons))]
     public required IReadOnlyList<ReasonAnswer> Reasons { get; init; }
 

@@ -80,7 +80,7 @@ internal static class DriveWheelTurnsCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
-            Verdict = result.Verdict is { } verdict ? Words.Of(verdict) : null,
+            Verdict = Words.Of(result.Verdict),
             Reasons =
             [
                 .. result.Reasons.Select(reason => new ReasonAnswer

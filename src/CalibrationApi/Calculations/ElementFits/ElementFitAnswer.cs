@@ -15,6 +15,13 @@ public sealed class ElementFitAnswer
     /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
     public SentenceParts? HeadlineParts { get; init; }
 
+    /// <summary>
+    /// Whether an element fits: <c>fits</c> (the nearest at hand does), <c>none-fits</c> (none at hand, but another displacement would),
+    /// <c>none-stated</c> (no element was stated) or <c>none-can-fit</c> (no displacement serves all rates at all speeds).
+    /// </summary>
+    [KnownWords(typeof(ElementFitVerdict))]
+    public required string Verdict { get; init; }
+
     /// <summary>The displacements that serve every rate at every ground speed.</summary>
     public required DisplacementWindowAnswer Window { get; init; }
 
@@ -46,7 +53,7 @@ public sealed class ElementFitAnswer
     /// <summary>Values used that the question did not state.</summary>
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
-    /// <summary>What was noticed. There is no verdict: no element was tested here.</summary>
+    /// <summary>What was noticed. No element was tested here.</summary>
     [SentCodes(typeof(ElementFitCodes), nameof(ElementFitCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 

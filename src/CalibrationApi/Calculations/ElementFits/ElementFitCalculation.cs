@@ -36,6 +36,7 @@ internal static class ElementFitCalculation
             Evaluate = ElementFitEvaluation.Evaluate,
             Refusals = ElementFitCodes.Refusals,
             Answer = ToAnswer,
+            Verdict = answer => answer.Verdict,
         };
 
     /// <summary>Displacements follow the first element; without any they come in L, beside a density in pounds in ft3.</summary>
@@ -85,6 +86,7 @@ internal static class ElementFitCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
+            Verdict = Words.Of(result.Verdict),
             Window = ToAnswer(result.Window, units),
             InnerWindow = result.Inner is var (lower, upper)
                 ? new InnerWindowAnswer

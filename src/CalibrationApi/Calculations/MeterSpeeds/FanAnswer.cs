@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
 
@@ -11,6 +12,13 @@ public sealed class FanAnswer
 
     /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
     public SentenceParts? HeadlineParts { get; init; }
+
+    /// <summary>
+    /// <c>suits</c> when the planned setting, or without a plan at least one, suits all products; <c>change</c> when another than the
+    /// planned one does; <c>none-suits</c> when no setting does.
+    /// </summary>
+    [KnownWords(typeof(FanVerdict))]
+    public required string Verdict { get; init; }
 
     /// <summary>Fan speeds that all products allow; absent when no product states any.</summary>
     public FanSpeedWindow? FanSpeeds { get; init; }

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
@@ -32,6 +33,7 @@ internal static class FanMapping
         {
             Headline = units.Text(fan.Headline),
             HeadlineParts = units.Parts(fan.Headline),
+            Verdict = Words.Of(fan.Verdict),
             FanSpeeds = fan.FanSpeeds is { } speeds
                 ? new FanSpeedWindow
                 {

@@ -13,6 +13,13 @@ public sealed class MeterSpeedAnswer
     /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
     public SentenceParts? HeadlineParts { get; init; }
 
+    /// <summary>
+    /// <c>fits</c> when the best element serves every rate at every ground speed, otherwise <c>none-fits</c>; <c>fan-unsuited</c> when an
+    /// element does, but the fan has to be set otherwise.
+    /// </summary>
+    [KnownWords(typeof(MeterSpeedVerdict))]
+    public required string Verdict { get; init; }
+
     /// <summary>The elements, best first.</summary>
     public required IReadOnlyList<ElementAnswer> Elements { get; init; }
 

@@ -5,6 +5,7 @@ using CalibrationApi.Calculations.Declaring;
 using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.MeterSpeeds;
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Calculations.MeterSpeeds;
@@ -31,6 +32,7 @@ internal static class MeterSpeedCalculation
             Evaluate = question => MeterSpeedEvaluation.Evaluate(question),
             Refusals = [],
             Answer = (_, result, units) => ToAnswer(result, units),
+            Verdict = answer => answer.Verdict,
         };
 
     public static AnswerUnits UnitsFor(MeterSpeedRequest request, string? choice)
@@ -97,6 +99,7 @@ internal static class MeterSpeedCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
+            Verdict = Words.Of(result.Verdict),
             Elements = [.. result.Elements.Select(element => ToAnswer(element, units))],
             Capacity =
             [

@@ -14,10 +14,11 @@ public sealed class ProductRateAnswer
     public SentenceParts? HeadlineParts { get; init; }
 
     /// <summary>
-    /// True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what
-    /// stands against it.
+    /// Whether all targets are <c>met</c>; when <c>missed</c>, the rates are the nearest that can be had, and a finding says why for each
+    /// target missed.
     /// </summary>
-    public required bool MeetsTargets { get; init; }
+    [KnownWords(typeof(TargetsVerdict))]
+    public required string Verdict { get; init; }
 
     /// <summary>The products, in the order of the question.</summary>
     public required IReadOnlyList<ProductRateLine> Products { get; init; }

@@ -34,6 +34,7 @@ internal static class ProductRateCalculation
             Evaluate = question => ProductRateEvaluation.Evaluate(question),
             Refusals = [],
             Answer = (request, result, units) => ToAnswer(result, units, request.Products![0]!.Price?.Currency),
+            Verdict = answer => answer.Verdict,
         };
 
     /// <summary>Rates follow the first target; masses the first package, else go with the rates.</summary>
@@ -84,7 +85,7 @@ internal static class ProductRateCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
-            MeetsTargets = result.MeetsTargets,
+            Verdict = Words.Of(result.Verdict),
             Products = [.. result.Products.Select(line => ToAnswer(line, units, money))],
             Nutrients = [.. result.Nutrients.Select(nutrient => ToAnswer(nutrient, units, money))],
             TotalRate = units.Rate(result.TotalRate),

@@ -32,6 +32,7 @@ internal static class SeedingRateCalculation
             Evaluate = question => SeedingRateEvaluation.Evaluate(question),
             Refusals = [],
             Answer = (request, result, units) => ToAnswer(result, units, request.Price?.Currency ?? request.Package?.Price?.Currency),
+            Verdict = answer => answer.Verdict,
         };
 
     public static AnswerUnits UnitsFor(SeedingRateRequest request, string? choice) =>
@@ -87,6 +88,7 @@ internal static class SeedingRateCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
+            Verdict = Words.Of(result.Verdict),
             Rate = units.Rate(result.Rate),
             SeedsPerArea = units.CountPerArea(result.Seeds),
             GerminableSeedsPerArea = result.GerminableSeeds is { } viable ? units.CountPerArea(viable) : null,

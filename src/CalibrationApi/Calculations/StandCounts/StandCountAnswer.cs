@@ -1,3 +1,4 @@
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.StandCounts;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
@@ -12,6 +13,10 @@ public sealed class StandCountAnswer
 
     /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
     public SentenceParts? HeadlineParts { get; init; }
+
+    /// <summary>What it is good for: <c>usable</c>, <c>check-first</c> (a finding warns) or <c>do-not-use</c> (one stops).</summary>
+    [KnownWords(typeof(Usability))]
+    public required string Verdict { get; init; }
 
     /// <summary>Plants per area: all plants over all ground, with the interval.</summary>
     public required StandEstimate Stand { get; init; }

@@ -31,6 +31,7 @@ internal static class StandCountCalculation
             Evaluate = question => StandCountEvaluation.Evaluate(question),
             Refusals = [],
             Answer = ToAnswer,
+            Verdict = answer => answer.Verdict,
         };
 
     /// <summary>Plants per area follow the stand asked about, then the seeds sown, then the ground.</summary>
@@ -73,6 +74,7 @@ internal static class StandCountCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
+            Verdict = Words.Of(result.Verdict),
             Stand = new StandEstimate
             {
                 Estimate = units.CountPerArea(result.Stand),

@@ -32,6 +32,7 @@ internal static class StandRiskCalculation
             Evaluate = question => StandRiskEvaluation.Evaluate(question),
             Refusals = [],
             Answer = ToAnswer,
+            Verdict = answer => answer.Verdict,
         };
 
     /// <summary>Counts follow the minimum stand; masses the rate of the question, or else go with the counts.</summary>
@@ -78,6 +79,7 @@ internal static class StandRiskCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
+            Verdict = Words.Of(result.Verdict),
             Probability = result.Probability,
             Needed = Rate(result.Needed, units),
             AtMean = Rate(result.AtMean, units)!,

@@ -1,4 +1,5 @@
 using CalibrationApi.Calculations.CatchTests;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Engine.MeteringElements;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Quantities;
@@ -13,6 +14,10 @@ public sealed class VolumeCheckAnswer
 
     /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
     public SentenceParts? HeadlineParts { get; init; }
+
+    /// <summary>What it is good for: <c>usable</c>, <c>check-first</c> (a finding warns) or <c>do-not-use</c> (one stops).</summary>
+    [KnownWords(typeof(Usability))]
+    public required string Verdict { get; init; }
 
     /// <summary>Expected mass per revolution: displacement times bulk density times fill efficiency.</summary>
     public required ExpectedMassPerRevolution Expected { get; init; }
@@ -32,7 +37,7 @@ public sealed class VolumeCheckAnswer
     /// <summary>Values used that the question did not state.</summary>
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
-    /// <summary>What was noticed. There is no verdict: no element was tested here.</summary>
+    /// <summary>What was noticed. No element was tested here.</summary>
     [SentCodes(typeof(ElementCodes), nameof(ElementCodes.Findings))]
     public required IReadOnlyList<FindingAnswer> Findings { get; init; }
 

@@ -33,6 +33,7 @@ internal static class VolumeCheckCalculation
             Evaluate = question => VolumeCheckEvaluation.Evaluate(question),
             Refusals = [],
             Answer = ToAnswer,
+            Verdict = answer => answer.Verdict,
         };
 
     /// <summary>
@@ -78,6 +79,7 @@ internal static class VolumeCheckCalculation
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
+            Verdict = Words.Of(result.Verdict),
             Expected = expected,
             FillEfficiency = Expected(result.FillEfficiency, coverage, units),
             SpreadParts = Parts(result.Parts, units),

@@ -1,5 +1,6 @@
 using CalibrationApi.Calculations.CatchTests;
 using CalibrationApi.Engine.Adoptions;
+using CalibrationApi.Engine.Answers;
 using CalibrationApi.Evidence.Recording;
 using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Keeping;
@@ -21,6 +22,16 @@ public sealed class AdoptionAnswer
 
     /// <summary>When the service received it.</summary>
     public required string ReceivedAt { get; init; }
+
+    /// <summary>The value, and the gravest of what was noticed about it, in sentences that can be shown as they are.</summary>
+    public required string Headline { get; init; }
+
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
+    /// <summary>What it is good for: <c>usable</c>, <c>check-first</c> (a finding warns) or <c>do-not-use</c> (one stops).</summary>
+    [KnownWords(typeof(Usability))]
+    public required string Verdict { get; init; }
 
     /// <summary>The mass per revolution that the controller uses since then.</summary>
     public required MassPerRevolutionQuantity MassPerRevolution { get; init; }
@@ -53,6 +64,16 @@ public sealed class ValueInForceAnswer
 
     /// <summary>Id of the product.</summary>
     public required string Product { get; init; }
+
+    /// <summary>The value, and the gravest of what was noticed about it, in sentences that can be shown as they are.</summary>
+    public required string Headline { get; init; }
+
+    /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
+    public SentenceParts? HeadlineParts { get; init; }
+
+    /// <summary>What it is good for: <c>usable</c>, <c>check-first</c> (a finding warns) or <c>do-not-use</c> (one stops).</summary>
+    [KnownWords(typeof(Usability))]
+    public required string Verdict { get; init; }
 
     /// <summary>The mass per revolution that the controller uses.</summary>
     public required MassPerRevolutionQuantity MassPerRevolution { get; init; }

@@ -12,6 +12,9 @@ namespace CalibrationApi.Evidence.Adoptions;
 /// <summary>What is noticed about an adopted value when it is read.</summary>
 internal static class AdoptionFindings
 {
+    public static JudgedValue ValueOf(WorkspaceReader reader, AdoptionRecord adoption, AdoptionRequest entered, TestBehind? basis) =>
+        new(new MassPerRevolution(adoption.Value), [.. Of(reader, adoption, entered, basis)]);
+
     // The number in the controller stays what it is until somebody types another; what it rests on may turn out wrong.
     public static IEnumerable<Finding> Of(WorkspaceReader reader, AdoptionRecord adoption, AdoptionRequest entered, TestBehind? basis)
     {

@@ -1,5 +1,6 @@
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
@@ -23,6 +24,8 @@ internal sealed class AdoptionRecords() : EvidenceRecords<AdoptionRequest, Adopt
     protected override byte[] Body(WorkspaceReader reader, AdoptionRecord record, string? units)
     {
         var answerUnits = AnswerUnits.For(units, UsualUnits.PerRevolution(record.EnteredUnit));
+        var entered = KeptJson.Read<AdoptionRequest>(record.Body);
+        var adopted = AdoptionFindings.ValueOf(reader, record, entered, TestBehind.Of(reader, record));
         return KeptJson.Bytes(
             new AdoptionAnswer
             {
@@ -30,11 +33,12 @@ internal sealed class AdoptionRecords() : EvidenceRecords<AdoptionRequest, Adopt
                 OccurredAt = EnteredInstant.Write(record.OccurredAt),
                 LocalDate = LocalDate.Of(record.OccurredAt, reader.TimeZoneOf(record.Series.Machine)),
                 ReceivedAt = EnteredInstant.Write(record.ReceivedAt),
+                Headline = answerUnits.Text(adopted.Headline),
+                HeadlineParts = answerUnits.Parts(adopted.Headline),
+                Verdict = Words.Of(adopted.Verdict),
                 MassPerRevolution = answerUnits.MassPerRevolution(new MassPerRevolution(record.Value)),
                 Entered = AsKept<AdoptionRequest>.Entered(record.Body),
-                Findings = answerUnits.Findings([
-                    .. AdoptionFindings.Of(reader, record, KeptJson.Read<AdoptionRequest>(record.Body), TestBehind.Of(reader, record)),
-                ]),
+                Findings = answerUnits.Findings(adopted.Findings),
                 SupersededBy = SupersededBy(reader, record),
             }
         );

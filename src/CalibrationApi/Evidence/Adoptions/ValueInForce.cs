@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Quantities;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;
@@ -16,6 +17,7 @@ internal static class ValueInForce
         var answerUnits = AnswerUnits.For(units, UsualUnits.PerRevolution(adoption.EnteredUnit));
         var entered = KeptJson.Read<AdoptionRequest>(adoption.Body);
         var basis = TestBehind.Of(reader, adoption);
+        var adopted = AdoptionFindings.ValueOf(reader, adoption, entered, basis);
         return new ValueInForceAnswer
         {
             Machine = adoption.Series.Machine,
@@ -23,6 +25,9 @@ internal static class ValueInForce
             Element = adoption.Series.Element,
             Setting = adoption.Series.Setting.Length == 0 ? null : adoption.Series.Setting,
             Product = adoption.Series.Product,
+            Headline = answerUnits.Text(adopted.Headline),
+            HeadlineParts = answerUnits.Parts(adopted.Headline),
+            Verdict = Words.Of(adopted.Verdict),
             MassPerRevolution = answerUnits.MassPerRevolution(new MassPerRevolution(adoption.Value)),
             TypedIn = new AnyQuantity { Value = adoption.EnteredValue, Unit = adoption.EnteredUnit },
             Adoption = adoption.Id,
@@ -37,7 +42,7 @@ internal static class ValueInForce
             Measured = basis?.MeasuredIn(units),
             Conditions = basis?.Conditions,
             BasisSupersededBy = basis?.SupersededBy,
-            Findings = answerUnits.Findings([.. AdoptionFindings.Of(reader, adoption, entered, basis)]),
+            Findings = answerUnits.Findings(adopted.Findings),
         };
     }
 }

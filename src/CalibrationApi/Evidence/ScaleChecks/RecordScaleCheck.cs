@@ -70,7 +70,7 @@ internal static class RecordScaleCheck
             Scale = request.Scale!,
             Error = result.Error,
             Uncertainty = result.StandardUncertainty,
-            Passed = result.Passed,
+            Passed = result.Verdict == ScaleVerdict.Passed,
             OccurredAt = EnteredInstant.Read(request.OccurredAt!),
             ReceivedAt = clock.GetUtcNow(),
             Body = body.Entered,
@@ -81,7 +81,7 @@ internal static class RecordScaleCheck
             line with
             {
                 Scale = record.Scale,
-                Verdict = record.Passed ? "passed" : "failed",
+                Verdict = Words.Of(result.Verdict),
                 Value = record.Error,
             }
         );

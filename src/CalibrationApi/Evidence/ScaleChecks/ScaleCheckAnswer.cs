@@ -1,4 +1,6 @@
+using CalibrationApi.Engine.Weighing;
 using CalibrationApi.Evidence.Recording;
+using CalibrationApi.Plumbing.Contract;
 using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Quantities;
 
@@ -22,8 +24,9 @@ public sealed class ScaleCheckAnswer
     /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
     public SentenceParts? HeadlineParts { get; init; }
 
-    /// <summary>Every reading is inside the limit of the scale.</summary>
-    public required bool Passed { get; init; }
+    /// <summary><c>passed</c> when every reading is inside the limit of the scale, otherwise <c>failed</c>.</summary>
+    [KnownWords(typeof(ScaleVerdict))]
+    public required string Verdict { get; init; }
 
     /// <summary>Span error: indicated minus true over true. Later tests on this scale are corrected for it.</summary>
     public required RatioQuantity Error { get; init; }

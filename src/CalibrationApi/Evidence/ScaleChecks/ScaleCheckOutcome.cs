@@ -1,4 +1,5 @@
 using CalibrationApi.Engine.Weighing;
+using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Quantities;
 
 namespace CalibrationApi.Evidence.ScaleChecks;
@@ -12,8 +13,8 @@ internal sealed class ScaleCheckOutcome
     /// <summary>What the headline is made of, for showing it in another language; its code is the verdict.</summary>
     public SentenceParts? HeadlineParts { get; init; }
 
-    /// <summary>Every reading is inside the limit of the scale.</summary>
-    public required bool Passed { get; init; }
+    /// <summary>Passed or failed.</summary>
+    public required string Verdict { get; init; }
 
     /// <summary>Span error: indicated minus true over true. Later tests on this scale are corrected for it.</summary>
     public required RatioQuantity Error { get; init; }
@@ -35,7 +36,7 @@ internal sealed class ScaleCheckOutcome
         {
             Headline = units.Text(result.Headline),
             HeadlineParts = units.Parts(result.Headline),
-            Passed = result.Passed,
+            Verdict = Words.Of(result.Verdict),
             Error = AnswerUnits.Percent(result.Error),
             StandardUncertainty = AnswerUnits.Percent(result.StandardUncertainty),
             LargestDeviation = units.Mass(result.LargestDeviation),

@@ -10,9 +10,6 @@ internal static class Evaluations
     /// <summary>The outcome of a question that the engine refused to answer.</summary>
     public const string Refused = "refused";
 
-    /// <summary>The outcome of an answer without a verdict.</summary>
-    public const string Answered = "answered";
-
     private static readonly Meter OfHost = new(Meter);
     private static readonly Counter<long> Counted = OfHost.CreateCounter<long>(
         "calibration.evaluations",
@@ -21,7 +18,7 @@ internal static class Evaluations
     );
 
     /// <param name="kind">Kind of the question.</param>
-    /// <param name="outcome">The verdict, where an answer has one.</param>
+    /// <param name="outcome">The verdict of the answer, or that there is none.</param>
     public static void Count(string kind, string outcome) =>
         Counted.Add(
             1,

@@ -62,7 +62,7 @@ internal static class FieldSetUpMapping
         {
             Headline = units.Of(result.HeadlineAbout).Text(result.Headline),
             HeadlineParts = units.Of(result.HeadlineAbout).Parts(result.Headline),
-            NothingInTheWay = result.NothingInTheWay,
+            Verdict = Words.Of(result.Verdict),
             InTheWay =
             [
                 .. result.InTheWay.Select(one => new ObstacleOfPlan

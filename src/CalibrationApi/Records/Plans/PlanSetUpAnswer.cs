@@ -21,11 +21,13 @@ public sealed class PlanSetUpAnswer
     public SentenceParts? HeadlineParts { get; init; }
 
     /// <summary>
-    /// True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies
-    /// with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and
-    /// nothing is open.
+    /// Whether the field can be begun. <c>ready</c>: every meter has a rate and a mass per revolution, its element serves that rate at the
+    /// planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met,
+    /// no lot asks for a test first, and nothing is open. <c>incomplete</c>: nothing is known to stand in the way, but something is open.
+    /// <c>blocked</c>: something stands in the way.
     /// </summary>
-    public required bool NothingInTheWay { get; init; }
+    [KnownWords(typeof(SetUpVerdict))]
+    public required string Verdict { get; init; }
 
     /// <summary>
     /// What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that

@@ -39,8 +39,9 @@ internal static class SetUpOfPlan
         if (field is null)
             return Pages.NotFound();
         var result = FieldSetUpEvaluation.Evaluate(FieldSetUpMapping.ToEngine(field));
-        Evaluations.Count(Kind, Evaluations.Answered);
-        return JsonAnswer.Of(FieldSetUpMapping.ToAnswer(result, field, new FieldSetUpUnits(field, units) { Found = result }));
+        var answer = FieldSetUpMapping.ToAnswer(result, field, new FieldSetUpUnits(field, units) { Found = result });
+        Evaluations.Count(Kind, answer.Verdict);
+        return JsonAnswer.Of(answer);
     }
 
     private static PlannedField? Read(string id, ReferredRecords records) =>

@@ -49,6 +49,15 @@ class AdoptionAnswer(TypedDict):
     receivedAt: str
     """When the service received it."""
 
+    headline: str
+    """The value, and the gravest of what was noticed about it, in sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
+    verdict: str
+    """What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops)."""
+
     massPerRevolution: MassPerRevolutionQuantity
     """The mass per revolution that the controller uses since then."""
 
@@ -323,6 +332,9 @@ class BulkDensityAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
+    verdict: str
+    """What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops)."""
+
     bulkDensity: MeasuredBulkDensity
     """The bulk density with its uncertainty."""
 
@@ -512,6 +524,9 @@ class CatchPlanAnswer(TypedDict):
 
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
+
+    verdict: str
+    """What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops)."""
 
     meters: list[MeterPlanAnswer]
     """The meters in the order given."""
@@ -1795,15 +1810,15 @@ class DriveWheelTurnsAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
-    verdict: NotRequired[str]
-    """What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again),
-    `keep` (within tolerance of the target) or `adopt` (take the corrected setting, then test again). Absent without a
-    turn test or a target rate.
+    verdict: str
+    """What to do about the setting: `investigate` (the rate is implausible, or an outlet gave nothing), `repeat` (not sure
+    enough, test again), `keep` (within tolerance of the target) or `correct` (take the corrected setting, then test
+    again); `untested` without a turn test, `no-target` without a target rate.
     """
 
     reasons: list[ReasonAnswer]
-    """Why; empty without a verdict. Codes known today: `within-tolerance`, `rate-off-target`, `rate-not-shown`,
-    `rate-implausible`, `outlet-gave-nothing`.
+    """Why; empty without a turn test or a target rate. Codes known today: `within-tolerance`, `rate-off-target`,
+    `rate-not-shown`, `rate-implausible`, `outlet-gave-nothing`.
     """
 
     circumference: LengthQuantity
@@ -2120,6 +2135,11 @@ class ElementFitAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
+    verdict: str
+    """Whether an element fits: `fits` (the nearest at hand does), `none-fits` (none at hand, but another displacement
+    would), `none-stated` (no element was stated) or `none-can-fit` (no displacement serves all rates at all speeds).
+    """
+
     window: DisplacementWindowAnswer
     """The displacements that serve every rate at every ground speed."""
 
@@ -2153,8 +2173,8 @@ class ElementFitAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed. There is no verdict: no element was tested here. Codes known today: `no-displacement-serves`,
-    `fit-not-sure`, `outside-meter-window`, `near-meter-limit`, `more-than-the-element-holds`, `fill-unlike-expected`.
+    """What was noticed. No element was tested here. Codes known today: `no-displacement-serves`, `fit-not-sure`,
+    `outside-meter-window`, `near-meter-limit`, `more-than-the-element-holds`, `fill-unlike-expected`.
     """
 
     engineVersion: str
@@ -2420,6 +2440,11 @@ class FanAnswer(TypedDict):
 
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
+
+    verdict: str
+    """`suits` when the planned setting, or without a plan at least one, suits all products; `change` when another than the
+    planned one does; `none-suits` when no setting does.
+    """
 
     fanSpeeds: NotRequired[FanSpeedWindow]
     """Fan speeds that all products allow; absent when no product states any."""
@@ -3626,6 +3651,11 @@ class MeterSpeedAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
+    verdict: str
+    """`fits` when the best element serves every rate at every ground speed, otherwise `none-fits`; `fan-unsuited` when an
+    element does, but the fan has to be set otherwise.
+    """
+
     elements: list[ElementAnswer]
     """The elements, best first."""
 
@@ -4296,10 +4326,11 @@ class PlanSetUpAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
-    nothingInTheWay: bool
-    """True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground
-    speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met,
-    no lot asks for a test first, and nothing is open.
+    verdict: str
+    """Whether the field can be begun. `ready`: every meter has a rate and a mass per revolution, its element serves that
+    rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all
+    products, the nutrients are met, no lot asks for a test first, and nothing is open. `incomplete`: nothing is known
+    to stand in the way, but something is open. `blocked`: something stands in the way.
     """
 
     inTheWay: list[ObstacleOfPlan]
@@ -4610,9 +4641,9 @@ class ProductRateAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
-    meetsTargets: bool
-    """True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each
-    target missed what stands against it.
+    verdict: str
+    """Whether all targets are `met`; when `missed`, the rates are the nearest that can be had, and a finding says why for
+    each target missed.
     """
 
     products: list[ProductRateLine]
@@ -5425,8 +5456,8 @@ class ScaleCheckAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
-    passed: bool
-    """Every reading is inside the limit of the scale."""
+    verdict: str
+    """`passed` when every reading is inside the limit of the scale, otherwise `failed`."""
 
     error: RatioQuantity
     """Span error: indicated minus true over true. Later tests on this scale are corrected for it."""
@@ -5800,6 +5831,9 @@ class SeedingRateAnswer(TypedDict):
 
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
+
+    verdict: str
+    """What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops)."""
 
     rate: MassPerAreaQuantity
     """Mass to sow per area, with what is no pure seed."""
@@ -6188,6 +6222,9 @@ class StandCountAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
+    verdict: str
+    """What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops)."""
+
     stand: StandEstimate
     """Plants per area: all plants over all ground, with the interval."""
 
@@ -6384,6 +6421,9 @@ class StandRiskAnswer(TypedDict):
 
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
+
+    verdict: str
+    """What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops)."""
 
     probability: float
     """Probability with which the minimum stand has to be reached."""
@@ -6967,6 +7007,15 @@ class ValueInForceAnswer(TypedDict):
     product: str
     """Id of the product."""
 
+    headline: str
+    """The value, and the gravest of what was noticed about it, in sentences that can be shown as they are."""
+
+    headlineParts: NotRequired[SentenceParts]
+    """What the headline is made of, for showing it in another language; its code is the verdict."""
+
+    verdict: str
+    """What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops)."""
+
     massPerRevolution: MassPerRevolutionQuantity
     """The mass per revolution that the controller uses."""
 
@@ -7085,6 +7134,9 @@ class VolumeCheckAnswer(TypedDict):
     headlineParts: NotRequired[SentenceParts]
     """What the headline is made of, for showing it in another language; its code is the verdict."""
 
+    verdict: str
+    """What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops)."""
+
     expected: ExpectedMassPerRevolution
     """Expected mass per revolution: displacement times bulk density times fill efficiency."""
 
@@ -7104,7 +7156,7 @@ class VolumeCheckAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed. There is no verdict: no element was tested here. Codes known today: `more-than-the-element-holds`,
+    """What was noticed. No element was tested here. Codes known today: `more-than-the-element-holds`,
     `fill-unlike-expected`.
     """
 

@@ -1440,6 +1440,17 @@ export interface components {
              * @description When the service received it.
              */
             receivedAt: string;
+            /** @description The value, and the gravest of what was noticed about it, in sentences that can be shown as they are. */
+            headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops).
+             * @example usable
+             * @example check-first
+             * @example do-not-use
+             */
+            verdict: string;
             /** @description The mass per revolution that the controller uses since then. */
             massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description The request exactly as entered. */
@@ -1746,6 +1757,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops).
+             * @example usable
+             * @example check-first
+             * @example do-not-use
+             */
+            verdict: string;
             /** @description The bulk density with its uncertainty. */
             bulkDensity: components["schemas"]["MeasuredBulkDensity"];
             /**
@@ -1888,6 +1906,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops).
+             * @example usable
+             * @example check-first
+             * @example do-not-use
+             */
+            verdict: string;
             /** @description The meters in the order given. */
             meters: components["schemas"]["MeterPlanAnswer"][];
             /** @description No simulated speed keeps all meters within their limits, so they run one after the other, each at its own. */
@@ -2879,14 +2904,16 @@ export interface components {
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
             /**
-             * @description What to do about the setting: `investigate` (the rate is implausible), `repeat` (not sure enough, test again), `keep` (within tolerance of the target) or `adopt` (take the corrected setting, then test again). Absent without a turn test or a target rate.
+             * @description What to do about the setting: `investigate` (the rate is implausible, or an outlet gave nothing), `repeat` (not sure enough, test again), `keep` (within tolerance of the target) or `correct` (take the corrected setting, then test again); `untested` without a turn test, `no-target` without a target rate.
              * @example investigate
              * @example repeat
              * @example keep
-             * @example adopt
+             * @example correct
+             * @example untested
+             * @example no-target
              */
-            verdict?: string;
-            /** @description Why; empty without a verdict. Codes known today: `within-tolerance`, `rate-off-target`, `rate-not-shown`, `rate-implausible`, `outlet-gave-nothing`. */
+            verdict: string;
+            /** @description Why; empty without a turn test or a target rate. Codes known today: `within-tolerance`, `rate-off-target`, `rate-not-shown`, `rate-implausible`, `outlet-gave-nothing`. */
             reasons: components["schemas"]["ReasonAnswer"][];
             /** @description Rolling circumference in use. */
             circumference: components["schemas"]["LengthQuantity"];
@@ -3104,6 +3131,14 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description Whether an element fits: `fits` (the nearest at hand does), `none-fits` (none at hand, but another displacement would), `none-stated` (no element was stated) or `none-can-fit` (no displacement serves all rates at all speeds).
+             * @example fits
+             * @example none-fits
+             * @example none-stated
+             * @example none-can-fit
+             */
+            verdict: string;
             /** @description The displacements that serve every rate at every ground speed. */
             window: components["schemas"]["DisplacementWindowAnswer"];
             /** @description The part of the window that serves with the wanted probability; absent where nothing does. */
@@ -3124,7 +3159,7 @@ export interface components {
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. There is no verdict: no element was tested here. Codes known today: `no-displacement-serves`, `fit-not-sure`, `outside-meter-window`, `near-meter-limit`, `more-than-the-element-holds`, `fill-unlike-expected`. */
+            /** @description What was noticed. No element was tested here. Codes known today: `no-displacement-serves`, `fit-not-sure`, `outside-meter-window`, `near-meter-limit`, `more-than-the-element-holds`, `fill-unlike-expected`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -3369,6 +3404,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description `suits` when the planned setting, or without a plan at least one, suits all products; `change` when another than the planned one does; `none-suits` when no setting does.
+             * @example suits
+             * @example change
+             * @example none-suits
+             */
+            verdict: string;
             /** @description Fan speeds that all products allow; absent when no product states any. */
             fanSpeeds?: components["schemas"]["FanSpeedWindow"];
             /** @description Air flows that all products allow; absent when no product states any. */
@@ -4441,6 +4483,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description `fits` when the best element serves every rate at every ground speed, otherwise `none-fits`; `fan-unsuited` when an element does, but the fan has to be set otherwise.
+             * @example fits
+             * @example fan-unsuited
+             * @example none-fits
+             */
+            verdict: string;
             /** @description The elements, best first. */
             elements: components["schemas"]["ElementAnswer"][];
             /** @description Field capacity at each ground speed. */
@@ -4955,8 +5004,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
-            /** @description True when every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open. */
-            nothingInTheWay: boolean;
+            /**
+             * @description Whether the field can be begun. `ready`: every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open. `incomplete`: nothing is known to stand in the way, but something is open. `blocked`: something stands in the way.
+             * @example ready
+             * @example incomplete
+             * @example blocked
+             */
+            verdict: string;
             /** @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open. */
             inTheWay: components["schemas"]["ObstacleOfPlan"][];
             /** @description The meters, in the order of the plan. */
@@ -5252,8 +5306,12 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
-            /** @description True when all targets are met. Otherwise the rates are the nearest that can be had, and a finding says for each target missed what stands against it. */
-            meetsTargets: boolean;
+            /**
+             * @description Whether all targets are `met`; when `missed`, the rates are the nearest that can be had, and a finding says why for each target missed.
+             * @example met
+             * @example missed
+             */
+            verdict: string;
             /** @description The products, in the order of the question. */
             products: components["schemas"]["ProductRateLine"][];
             /** @description Each nutrient that a target, a credit or a product names. */
@@ -5951,8 +6009,12 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
-            /** @description Every reading is inside the limit of the scale. */
-            passed: boolean;
+            /**
+             * @description `passed` when every reading is inside the limit of the scale, otherwise `failed`.
+             * @example passed
+             * @example failed
+             */
+            verdict: string;
             /** @description Span error: indicated minus true over true. Later tests on this scale are corrected for it. */
             error: components["schemas"]["RatioQuantity"];
             /** @description Standard uncertainty of that error. */
@@ -6256,6 +6318,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops).
+             * @example usable
+             * @example check-first
+             * @example do-not-use
+             */
+            verdict: string;
             /** @description Mass to sow per area, with what is no pure seed. */
             rate: components["schemas"]["MassPerAreaQuantity"];
             /** @description Pure seeds per area. */
@@ -6531,6 +6600,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops).
+             * @example usable
+             * @example check-first
+             * @example do-not-use
+             */
+            verdict: string;
             /** @description Plants per area: all plants over all ground, with the interval. */
             stand: components["schemas"]["StandEstimate"];
             /**
@@ -6673,6 +6749,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops).
+             * @example usable
+             * @example check-first
+             * @example do-not-use
+             */
+            verdict: string;
             /**
              * Format: double
              * @description Probability with which the minimum stand has to be reached.
@@ -7148,6 +7231,17 @@ export interface components {
             setting?: string;
             /** @description Id of the product. */
             product: string;
+            /** @description The value, and the gravest of what was noticed about it, in sentences that can be shown as they are. */
+            headline: string;
+            /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
+            headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops).
+             * @example usable
+             * @example check-first
+             * @example do-not-use
+             */
+            verdict: string;
             /** @description The mass per revolution that the controller uses. */
             massPerRevolution: components["schemas"]["MassPerRevolutionQuantity"];
             /** @description The number typed in. */
@@ -7254,6 +7348,13 @@ export interface components {
             headline: string;
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
+            /**
+             * @description What it is good for: `usable`, `check-first` (a finding warns) or `do-not-use` (one stops).
+             * @example usable
+             * @example check-first
+             * @example do-not-use
+             */
+            verdict: string;
             /** @description Expected mass per revolution: displacement times bulk density times fill efficiency. */
             expected: components["schemas"]["ExpectedMassPerRevolution"];
             /** @description Fill efficiency behind it. */
@@ -7266,7 +7367,7 @@ export interface components {
             checked?: components["schemas"]["CheckedAnswer"];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. There is no verdict: no element was tested here. Codes known today: `more-than-the-element-holds`, `fill-unlike-expected`. */
+            /** @description What was noticed. No element was tested here. Codes known today: `more-than-the-element-holds`, `fill-unlike-expected`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;

@@ -8,7 +8,7 @@ public sealed class DriveWheelTurnsCalculationTests
     {
         var answer = await Question.Of(Question.DriveWheelTurns).AnswerAsync();
 
-        Assert.Equal("adopt", answer.Word("/verdict"));
+        Assert.Equal("correct", answer.Word("/verdict"));
         Assert.Equal(["rate-off-target"], answer.Codes("/reasons"));
         Assert.Equal("measured-run", answer.Word("/circumferenceFrom"));
         Assert.Equal(42 * answer.Number("/correction/factor/value") / 100, answer.Number("/correction/setting"), 1e-9);
@@ -77,7 +77,7 @@ public sealed class DriveWheelTurnsCalculationTests
             answer.Word("/headline"),
             StringComparison.Ordinal
         );
-        Assert.False(answer.Has("/verdict"));
+        Assert.Equal("untested", answer.Word("/verdict"));
         Assert.False(answer.Has("/rate"));
         Assert.Empty(answer.List("/turnTests"));
     }

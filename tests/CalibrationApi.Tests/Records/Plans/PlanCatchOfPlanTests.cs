@@ -69,7 +69,7 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
 
         var planned = (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200).Body;
 
-        Assert.True(setUp.Flag("/nothingInTheWay"));
+        Assert.Equal("ready", setUp.Word("/verdict"));
         var assumption = Assert.Single(planned.List("/assumptions"), one => one!["name"]!.GetValue<string>() == "startValue")!;
         Assert.Equal(setUp.Number("/meters/0/values/0/value"), assumption["value"]!["value"]!.GetValue<double>());
         Assert.Equal("front", assumption["meter"]!.GetValue<string>());

@@ -24,7 +24,7 @@ public sealed class SetUpCountTests(RecordService service) : IClassFixture<Recor
 
         var counted = Counted(() => SetUpOfPlan.Handle(plan, service.Database, Workspace.Local));
 
-        Assert.Equal([("plan-set-up", "answered", 1)], counted);
+        Assert.Equal([("plan-set-up", "ready", 1)], counted);
     }
 
     // Other tests count at the same time, on threads of their own.

@@ -45,7 +45,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         Assert.Equal(0, setUp.Number("/meters/1/rate/value"));
         Assert.Empty(setUp.List("/open"));
         Assert.False(setUp.Has("/seedRow"));
-        Assert.True(setUp.Flag("/nothingInTheWay"));
+        Assert.Equal("ready", setUp.Word("/verdict"));
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
         Assert.Equal("within", setUp.Word("/seedRow/verdict"));
-        Assert.True(setUp.Flag("/nothingInTheWay"));
+        Assert.Equal("ready", setUp.Word("/verdict"));
     }
 
     [Theory]
@@ -93,7 +93,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
-        Assert.False(setUp.Flag("/nothingInTheWay"));
+        Assert.Equal(setUp.List("/inTheWay").Count > 0 ? "blocked" : "incomplete", setUp.Word("/verdict"));
         Assert.Equal((pointer, "missing-value"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
     }
 
@@ -121,11 +121,11 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         var settled = await SetUpAsync(with);
 
         Assert.Equal("within", open.Word("/seedRow/verdict"));
-        Assert.False(open.Flag("/nothingInTheWay"));
+        Assert.Equal("incomplete", open.Word("/verdict"));
         Assert.Empty(open.List("/inTheWay"));
         Assert.Equal(("#/seedRow/localLimits", "no-published-number"), (open.Word("/open/0/pointer"), open.Word("/open/0/kind")));
         Assert.Contains("Ask Manitoba Agriculture", open.Word("/open/0/detail"), StringComparison.Ordinal);
-        Assert.True(settled.Flag("/nothingInTheWay"));
+        Assert.Equal("ready", settled.Word("/verdict"));
         Assert.Empty(settled.List("/inTheWay"));
     }
 
@@ -197,7 +197,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         var setUp = await SetUpAsync(plan);
 
-        Assert.False(setUp.Flag("/nothingInTheWay"));
+        Assert.Equal("incomplete", setUp.Word("/verdict"));
         Assert.Equal("#/nutrients", setUp.Word("/open/0/pointer"));
         // The seed has its rate, so its catch can be planned all the same.
         (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200);
@@ -218,7 +218,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         Assert.Equal("#/nutrients", setUp.Word("/open/0/pointer"));
         Assert.Contains("least total mass", setUp.Word("/open/0/detail"), StringComparison.Ordinal);
-        Assert.True(setUp.Flag("/nutrients/meetsTargets"));
+        Assert.Equal("met", setUp.Word("/nutrients/verdict"));
     }
 
     [Fact]

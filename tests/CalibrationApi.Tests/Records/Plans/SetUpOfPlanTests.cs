@@ -29,7 +29,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
             var asked = (await service.PostAsync($"/v1/calculations/meter-speed{query}", question)).Expect(200);
             var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up{query}")).Expect(200);
             Assert.True(JsonNode.DeepEquals(asked.Json, setUp.Body.At("/meters/0/meterSpeed")), setUp.Text);
-            Assert.True(setUp.Body.Flag("/nothingInTheWay"), setUp.Text);
+            Assert.Equal("ready", setUp.Body.Word("/verdict"));
         }
 
         var answer = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Body;
@@ -109,7 +109,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.False(setUp.Flag("/nothingInTheWay"));
+        Assert.Equal("blocked", setUp.Word("/verdict"));
         Assert.Equal(("#/meters/0/lot", "missing-value"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
         Assert.Contains(named, setUp.Word("/open/0/detail"), StringComparison.Ordinal);
         Assert.Equal(0.342, setUp.Number("/meters/0/values/0/value"));
@@ -161,7 +161,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.False(setUp.Flag("/nothingInTheWay"));
+        Assert.Equal("blocked", setUp.Word("/verdict"));
         Assert.StartsWith("front: coarse: 400 kg/ha at 9 km/h takes", setUp.Word("/headline"), StringComparison.Ordinal);
     }
 
@@ -176,7 +176,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         Assert.Equal("nutrients", setUp.Word("/meters/1/rateFrom"));
         // 69 kg N from a product of 46 %, of which 23 kg are there already.
         Assert.Equal(100, setUp.Number("/meters/1/rate/value"), 1e-9);
-        Assert.True(setUp.Flag("/nutrients/meetsTargets"));
+        Assert.Equal("met", setUp.Word("/nutrients/verdict"));
     }
 
     [Fact]
@@ -219,7 +219,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         Assert.Equal(asked.Body.Word("/verdict"), setUp.Body.Word("/seedRow/verdict"));
         Assert.Equal("above", setUp.Body.Word("/seedRow/verdict"));
         Assert.StartsWith(setUp.Body.Word("/seedRow/headline"), setUp.Body.Word("/headline"), StringComparison.Ordinal);
-        Assert.False(setUp.Body.Flag("/nothingInTheWay"));
+        Assert.Equal("blocked", setUp.Body.Word("/verdict"));
         Assert.NotEmpty(setUp.Body.List("/cautions"));
     }
 
@@ -259,7 +259,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         Assert.False(before.Has("/meters/0/newLot"));
         Assert.Equal("test-now", after.Word("/meters/0/newLot/verdict"));
-        Assert.False(after.Flag("/nothingInTheWay"));
+        Assert.Equal("blocked", after.Word("/verdict"));
     }
 
     [Fact]
