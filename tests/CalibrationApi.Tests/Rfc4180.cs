@@ -28,38 +28,51 @@ internal static class Rfc4180
     }
 
     /// <summary>
-    /// What the cells of a record have to be: one column for each value, units in the header, nothing for what is absent.
+    /// What the cells of a record have to be: one column for each value, the unit of a quantity in the header or in a column beside it,
+    /// several of the same in one cell.
     /// </summary>
-    public static Dictionary<string, string> CellsOf(JsonNode record)
+    public static Dictionary<string, string> CellsOf(JsonNode record, bool unitsInHeader)
     {
         var cells = new Dictionary<string, string>();
-        Collect("", record);
+        Collect("", record, "; ", cells);
         return cells;
 
-        void Collect(string path, JsonNode? node)
+        void Collect(string path, JsonNode? node, string between, Dictionary<string, string> into)
         {
             switch (node)
             {
                 case JsonObject quantity when quantity["value"] is not null && quantity["unit"] is { } unit:
-                    foreach (var (name, member) in quantity.Where(member => member.Key != "unit"))
+                    var suffix = unitsInHeader ? $" [{unit}]" : "";
+                    foreach (var (name, member) in quantity)
                     {
-                        if (name is "value" or "expandedUncertainty")
-                            cells.Add(name == "value" ? $"{path} [{unit}]" : $"{path}.{name} [{unit}]", Plain(member!));
-                        else
-                            Collect($"{path}.{name}", member);
+                        if (name == "value")
+                            into.Add(path + suffix, Plain(member!));
+                        else if (name == "unit" && !unitsInHeader)
+                            into.Add($"{path} unit", Plain(member!));
+                        else if (name == "expandedUncertainty")
+                            into.Add($"{path}.{name}{suffix}", Plain(member!));
+                        else if (name != "unit")
+                            Collect($"{path}.{name}", member, between, into);
                     }
 
                     break;
                 case JsonObject members:
                     foreach (var (name, member) in members)
-                        Collect(path.Length == 0 ? name : $"{path}.{name}", member);
+                        Collect(path.Length == 0 ? name : $"{path}.{name}", member, between, into);
                     break;
                 case JsonArray items:
-                    for (var i = 0; i < items.Count; i++)
-                        Collect(string.Create(CultureInfo.InvariantCulture, $"{path}.{i}"), items[i]);
+                    var each = new List<Dictionary<string, string>>();
+                    foreach (var item in items)
+                    {
+                        each.Add([]);
+                        Collect(path, item, " | ", each[^1]);
+                    }
+
+                    foreach (var column in each.SelectMany(one => one.Keys).Distinct())
+                        into.Add(column, string.Join(between, each.Select(one => one.GetValueOrDefault(column, ""))));
                     break;
                 default:
-                    cells.Add(path, Plain(node!));
+                    into.Add(path, Plain(node!));
                     break;
             }
         }

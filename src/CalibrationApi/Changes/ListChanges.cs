@@ -12,10 +12,7 @@ namespace CalibrationApi.Changes;
 /// <summary>Lists what was stored, in the order in which it was stored.</summary>
 internal static class ListChanges
 {
-    private static readonly string[] Columns =
-    [
-        .. JsonSettings.Contract.GetTypeInfo(typeof(ChangeItem)).Properties.Select(property => property.Name),
-    ];
+    private static readonly ListTable Table = ListTable.Of<ChangeItem>();
 
     public static async Task<IResult> HandleAsync(
         ChangesQuery query,
@@ -29,7 +26,8 @@ internal static class ListChanges
         var (format, wrongFormat) = PageFormats.Choose(context.Request);
         var (most, wrongLimit) = query.ReadLimit(format);
         var (filter, wait, wrongQuery) = query.Read();
-        if ((wrongFormat ?? wrongLimit ?? wrongQuery) is { } problem)
+        var (table, wrongTable) = query.ReadTable(format, Table);
+        if ((wrongFormat ?? wrongLimit ?? wrongQuery ?? wrongTable) is { } problem)
             return problem;
         // A cursor holds with any filter: it is a place in the line of all changes.
         var scope = $"{workspace} changes";
@@ -61,7 +59,7 @@ internal static class ListChanges
                 var place = Text(new ChangePosition(change.Sequence, change.Mark));
                 return (KeptJson.Node(Item(change, cursors.Make(scope, place))), place);
             });
-        return new PageResult(format, items, most, place => cursors.Make(scope, place), Columns, connection)
+        return new PageResult(format, items, most, place => cursors.Make(scope, place), table, connection)
         {
             Parameter = ChangesQuery.AfterParameter,
             End = last => cursors.Make(scope, last is not null && Position(last).Sequence > newest.Sequence ? last : Text(newest)),

@@ -29,9 +29,21 @@ internal sealed class AuditQuery : PageQuery
     [FromQuery(Name = "order")]
     public string? Order { get; init; }
 
-    /// <summary>Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.</summary>
+    /// <summary>
+    /// Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
+    /// </summary>
     [FromQuery(Name = "limit")]
     public override string? Limit { get; init; }
+
+    /// <summary>
+    /// What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas.
+    /// </summary>
+    [FromQuery(Name = "separator")]
+    public override string? Separator { get; init; }
+
+    /// <summary>Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default).</summary>
+    [FromQuery(Name = "bom")]
+    public override string? Bom { get; init; }
 
     /// <summary>Where to go on: the cursor of the previous page's next link.</summary>
     [FromQuery(Name = "cursor")]

@@ -13,15 +13,15 @@ namespace CalibrationApi.Administration.Audit;
 /// <summary>Lists what was done, and what was refused.</summary>
 internal static class ListAudit
 {
-    private static readonly string[] DeedColumns = Columns(typeof(AuditItem));
-    private static readonly string[] RefusalColumns = Columns(typeof(RefusalItem));
+    private static readonly ListTable Deed = ListTable.Of<AuditItem>();
+    private static readonly ListTable Refusal = ListTable.Of<RefusalItem>();
 
     public static IResult Deeds(AuditQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
     {
         var (filter, problem) = query.Read();
         if (problem is not null)
             return problem;
-        return SimpleList.Of(query, context, cursors, $"{workspace} audit {filter}", DeedColumns, database, (connection, after, most) =>
+        return SimpleList.Of(query, context, cursors, $"{workspace} audit {filter}", Deed, database, (connection, after, most) =>
         {
             var position = after.Split('|') is [var at, var sequence]
                 ? new AuditPosition(at, long.Parse(sequence, CultureInfo.InvariantCulture))
@@ -43,7 +43,7 @@ internal static class ListAudit
     {
         // What was counted a moment ago is told too.
         await counts.StoreAsync();
-        return SimpleList.Of(query, context, cursors, $"{workspace} refusals", RefusalColumns, database, (connection, after, most) =>
+        return SimpleList.Of(query, context, cursors, $"{workspace} refusals", Refusal, database, (connection, after, most) =>
         {
             var position = after.Split('|') is [var day, var key, var code] ? (day, key, code) : ("", "", "");
             return RefusalStore.List(connection, workspace, position, most).Select(one => (Item(one), $"{one.Day}|{one.Key}|{one.Code}"));
@@ -77,6 +77,4 @@ internal static class ListAudit
 
     private static JsonObject Node<T>(T item) =>
         JsonSerializer.SerializeToNode(item, JsonSettings.Contract.GetTypeInfo(typeof(T)))!.AsObject();
-
-    private static string[] Columns(Type type) => [.. JsonSettings.Contract.GetTypeInfo(type).Properties.Select(property => property.Name)];
 }

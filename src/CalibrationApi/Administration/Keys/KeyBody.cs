@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Keeping;
+using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Storage;
 using CalibrationApi.Storage.Access;
 using CalibrationApi.Storage.OneWriter;
@@ -12,14 +13,7 @@ namespace CalibrationApi.Administration.Keys;
 /// <summary>The representation of a key.</summary>
 internal static class KeyBody
 {
-    // The texts of a line lead a table; its scopes follow.
-    public static IReadOnlyList<string> Leading { get; } =
-    [
-        .. JsonSettings
-            .Contract.GetTypeInfo(typeof(KeyAnswer))
-            .Properties.Where(property => property.PropertyType == typeof(string))
-            .Select(property => property.Name),
-    ];
+    public static ListTable Table { get; } = ListTable.Of<KeyAnswer>();
 
     public static JsonObject Node(string workspace, KeyRecord key, DateTimeOffset now) =>
         JsonSerializer

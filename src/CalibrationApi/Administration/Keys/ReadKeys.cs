@@ -26,7 +26,7 @@ internal static class ReadKeys
         Cursors cursors,
         TimeProvider clock
     ) =>
-        SimpleList.Of(query, context, cursors, $"{workspace} keys", KeyBody.Leading, database, (connection, after, most) =>
+        SimpleList.Of(query, context, cursors, $"{workspace} keys", KeyBody.Table, database, (connection, after, most) =>
             KeyStore.List(connection, workspace, after, most).Select(key => (KeyBody.Node(workspace, key, clock.GetUtcNow()), key.Id))
         );
 }

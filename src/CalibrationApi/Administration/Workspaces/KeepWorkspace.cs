@@ -15,10 +15,7 @@ namespace CalibrationApi.Administration.Workspaces;
 /// <summary>Creates, reads, renames and retires workspaces, for whoever runs the installation.</summary>
 internal static class KeepWorkspace
 {
-    private static readonly string[] Columns =
-    [
-        .. JsonSettings.Contract.GetTypeInfo(typeof(WorkspaceAnswer)).Properties.Select(property => property.Name),
-    ];
+    private static readonly ListTable Table = ListTable.Of<WorkspaceAnswer>();
 
     /// <summary>Creates a workspace.</summary>
     /// <remarks>
@@ -73,7 +70,7 @@ internal static class KeepWorkspace
     {
         if (query.IncludeRetired is not (null or "true" or "false"))
             return ProblemResult.Invalid([RecordQuery.WrongIncludeRetired()]);
-        return SimpleList.Of(query, context, cursors, $"workspaces {query.IncludeRetired}", Columns, database, (connection, after, most) =>
+        return SimpleList.Of(query, context, cursors, $"workspaces {query.IncludeRetired}", Table, database, (connection, after, most) =>
             WorkspaceStore.ListAll(connection, after, most, query.IncludeRetired == "true").Select(record => (Node(record), record.Id))
         );
     }

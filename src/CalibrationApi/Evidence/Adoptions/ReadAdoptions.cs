@@ -16,14 +16,7 @@ internal static class ReadAdoptions
     /// <summary>Most values on a page: each reads the test that it rests on.</summary>
     public const int LongestPage = 500;
 
-    // The texts of a line; its quantities follow, each in a column for its unit.
-    private static readonly string[] Columns =
-    [
-        .. JsonSettings
-            .Contract.GetTypeInfo(typeof(ValueInForceAnswer))
-            .Properties.Where(property => property.PropertyType == typeof(string))
-            .Select(property => property.Name),
-    ];
+    private static readonly ListTable Table = ListTable.Of<ValueInForceAnswer>();
 
     /// <summary>Reads an adoption.</summary>
     /// <remarks>As entered, with the mass per revolution that follows and with what came to light since.</remarks>
@@ -62,7 +55,7 @@ internal static class ReadAdoptions
             context,
             cursors,
             scope,
-            Columns,
+            Table,
             database,
             (connection, after, most) =>
             {

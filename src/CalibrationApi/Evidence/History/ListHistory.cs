@@ -16,21 +16,15 @@ namespace CalibrationApi.Evidence.History;
 /// <summary>Lists what happened: everything, or one kind of record.</summary>
 internal sealed class ListHistory(string? kind)
 {
-    // The texts of a line; its quantities follow, each in a column for its unit.
-    private static readonly string[] Columns =
-    [
-        .. JsonSettings
-            .Contract.GetTypeInfo(typeof(HistoryItem))
-            .Properties.Where(property => property.PropertyType == typeof(string))
-            .Select(property => property.Name),
-    ];
+    private static readonly ListTable Table = ListTable.Of<HistoryItem>();
 
     public IResult Handle(HistoryQuery query, HttpContext context, CalibrationDatabase database, Workspace workspace, Cursors cursors)
     {
         var (format, wrongFormat) = PageFormats.Choose(context.Request);
         var (most, wrongLimit) = query.ReadLimit(format);
         var (filter, wrongFilter) = query.Read(kind);
-        if ((wrongFormat ?? wrongLimit ?? wrongFilter) is { } problem)
+        var (table, wrongTable) = query.ReadTable(format, Table);
+        if ((wrongFormat ?? wrongLimit ?? wrongFilter ?? wrongTable) is { } problem)
             return problem;
         var scope = $"{workspace} history {filter}";
         HistoryPosition? after = null;
@@ -51,7 +45,7 @@ internal sealed class ListHistory(string? kind)
                     $"{line.Position.OccurredAt}|{line.Position.Sequence}"
                 )
             );
-        return new PageResult(format, items, most, position => cursors.Make(scope, position), Columns, connection);
+        return new PageResult(format, items, most, position => cursors.Make(scope, position), table, connection);
     }
 
     private static JsonObject Item(HistoryEntry entry, string? units, string timeZone)

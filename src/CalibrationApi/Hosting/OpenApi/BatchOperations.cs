@@ -26,8 +26,9 @@ internal sealed class BatchOperations : IDocumentFilter
         names the test to which a row belongs; rows of a test stand together. Other columns are named by the members they give,
         `scale.accuracyClass`, those of a catch without more, `gross`. A quantity has its unit in the header, `gross [kg]`, or
         in each row in a column beside it, `gross unit`. What holds for the whole test stands in its first row; later rows leave
-        it empty or repeat it. A column `note` is read over. Where the header has a semicolon, semicolons separate the cells and
-        numbers may have decimal commas; otherwise commas separate them and numbers have decimal points. Errors name row and
+        it empty or repeat it. A column `note` and any whose name begins with `x-` are yours: they are given back with the answer, as
+        is `meter`. Where the header has tabs, tabs separate the cells; where it has a semicolon, semicolons do, and numbers may
+        have decimal commas; otherwise commas separate them and numbers have decimal points. Errors name row and
         column. Answers come as a table too when `Accept` asks for it: one row for each test, the unit of a quantity in a
         column beside it.
         """;
@@ -46,12 +47,13 @@ internal sealed class BatchOperations : IDocumentFilter
                 [PageFormats.Ndjson] = new OpenApiMediaType { Schema = question.Schema, Example = question.Example?.DeepClone() },
             };
             if (table is not null)
-                sent[PageFormats.Csv] = new OpenApiMediaType
-                {
-                    Schema = Text(
-                        $"One row for each item of `{table.Items}`. Columns: {QuestionTable.TestColumn}, {QuestionTable.NoteColumn}, {string.Join(", ", table.Columns.Select(column => column.Name))}."
-                    ),
-                };
+            {
+                var columns =
+                    $"One row for each item of `{table.Items}`. Columns: {QuestionTable.TestColumn}, {QuestionTable.NoteColumn}, {string.Join(", ", table.Columns.Select(column => column.Name))}.";
+                sent[PageFormats.Csv] = new OpenApiMediaType { Schema = Text(columns) };
+                sent[PageFormats.Tsv] = new OpenApiMediaType { Schema = Text("The same with tabs between the cells.") };
+            }
+
             batch.RequestBody = new OpenApiRequestBody
             {
                 Required = true,
@@ -81,7 +83,7 @@ internal sealed class BatchOperations : IDocumentFilter
             lines.Example = new JsonObject { ["line"] = 1, ["result"] = example.DeepClone() };
         if (content.TryGetValue(PageFormats.Csv, out var csv) && csv is OpenApiMediaType rows)
             rows.Schema = Text(
-                "One row for each test, after a header: line, test, status, errors (codes), detail, and the members of a result. Text that a spreadsheet would take for a formula is led by an apostrophe. Separator and decimal sign are those of the table that was sent."
+                "One row for each test, after a header: line, test, your own columns, status, errors (codes), detail, and the members of a result. Text that a spreadsheet would take for a formula is led by an apostrophe. Separator, decimal sign and byte-order mark are those of the table that was sent."
             );
     }
 

@@ -17,7 +17,7 @@ internal sealed class PageMedia : IOperationFilter
             {
                 Type = JsonSchemaType.String,
                 Description =
-                    "RFC 4180 with a header row: a column for each value, `outer.inner` for a member within a member, the unit of a quantity in brackets. Text that a spreadsheet would take for a formula is led by an apostrophe.",
+                    "RFC 4180 with a header row. The columns are the same on every page: one for each value that a record can have, `outer.inner` for a member within a member. With `units=metric` or `units=us` the unit of a quantity stands in the header in brackets, otherwise in a column beside it. What a record has several of stands in one cell, separated by semicolons. Text that a spreadsheet would take for a formula is led by an apostrophe.",
             };
         }
 

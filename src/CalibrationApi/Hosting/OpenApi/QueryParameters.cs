@@ -21,6 +21,8 @@ internal sealed class QueryParameters : IOperationFilter
         [RequestFilter.UnitsParameter] = schema => Words(schema, UnitsWord.All, UnitsWord.AsAsked),
         ["includeRetired"] = schema => (schema.Type, schema.Default) = (JsonSchemaType.Boolean, false),
         ["limit"] = schema => (schema.Pattern, schema.Default) = ("^([1-9][0-9]{0,2}|1000|all)$", "100"),
+        ["separator"] = schema => Words(schema, PageQuery.Separators, PageQuery.Separators[0]),
+        ["bom"] = schema => Words(schema, PageQuery.YesOrNo, PageQuery.YesOrNo[1]),
         ["cursor"] = schema => (schema.MinLength, schema.MaxLength) = (1, 500),
         ["after"] = schema => (schema.MinLength, schema.MaxLength) = (1, 500),
         ["wait"] = schema => (schema.Pattern, schema.Default) = (ChangesQuery.WaitPattern, "0s"),

@@ -43,6 +43,7 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(
     where TAnswer : class
 {
     private readonly string[] offered = table is null ? [PageFormats.Ndjson] : [PageFormats.Ndjson, PageFormats.Csv];
+    private readonly string[] taken = table is null ? [PageFormats.Ndjson] : BatchRoutes.TakenWithTables;
 
     /// <param name="context">The request, whose body is read while it is answered.</param>
     /// <param name="json">How questions are read.</param>
@@ -61,7 +62,7 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(
     {
         var validator = context.RequestServices.GetRequiredService<IValidator<TRequest>>();
         var sent = context.Request.ContentType;
-        var isTable = table is not null && MediaTypes.IsUtf8(sent, PageFormats.Csv);
+        var isTable = table is not null && (MediaTypes.IsUtf8(sent, PageFormats.Csv) || MediaTypes.IsUtf8(sent, PageFormats.Tsv));
         if (!isTable && !MediaTypes.IsUtf8(sent, PageFormats.Ndjson))
             return Unsupported(context.Response);
         if (MediaTypes.Best(context.Request, offered) is not { } wanted)
@@ -76,7 +77,9 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(
             return refusal;
         LineReader questions = rows is null ? new NdjsonQuestions(context.Request.BodyReader, mostBytes) : rows;
         AnswerLines answers =
-            wanted == PageFormats.Csv ? TableAnswers.Of<TAnswer>(rows?.Format ?? TableFormat.Commas) : new NdjsonAnswers();
+            wanted == PageFormats.Csv
+                ? TableAnswers.Of<TAnswer>(rows?.Format ?? TableFormat.Commas, rows?.Given ?? [])
+                : new NdjsonAnswers();
         var type = (JsonTypeInfo<TRequest>)json.Value.SerializerOptions.GetTypeInfo(typeof(TRequest));
         var traceId = Problem.TraceIdOf(context);
         return new BatchAnswer(questions, answers, Evaluate);
@@ -117,11 +120,11 @@ internal sealed class BatchEndpoint<TRequest, TAnswer>(
 
     private ProblemResult Unsupported(HttpResponse response)
     {
-        response.Headers["Accept-Post"] = string.Join(", ", offered);
+        response.Headers["Accept-Post"] = string.Join(", ", taken);
         return ProblemResult.Of(
             StatusCodes.Status415UnsupportedMediaType,
             ErrorCodes.MediaTypeUnsupported,
-            $"Send the body as {string.Join(" or ", offered)} in UTF-8, with that Content-Type."
+            $"Send the body as {string.Join(" or ", taken)} in UTF-8, with that Content-Type."
         );
     }
 }

@@ -18,6 +18,12 @@ public sealed class BatchLine<TAnswer>
     /// <summary>What the table calls the test; absent when no table was sent.</summary>
     public string? Test { get; init; }
 
+    /// <summary>
+    /// What the table says in the columns <c>note</c>, <c>meter</c> and any whose name begins with <c>x-</c>; absent when it says nothing
+    /// there or no table was sent.
+    /// </summary>
+    public IReadOnlyList<GivenCell>? Given { get; init; }
+
     /// <summary>What the question would be answered alone; absent when there is a problem.</summary>
     public TAnswer? Result { get; init; }
 

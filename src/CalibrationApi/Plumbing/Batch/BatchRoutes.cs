@@ -12,6 +12,9 @@ internal static class BatchRoutes
     /// <summary>The last part of the path of every batch.</summary>
     public const string Suffix = "/batch";
 
+    /// <summary>What can be sent where questions also come as tables.</summary>
+    public static readonly string[] TakenWithTables = [PageFormats.Ndjson, PageFormats.Csv, PageFormats.Tsv];
+
     /// <summary>Maps the batch of a calculation beside it: <c>{path}/batch</c>.</summary>
     /// <param name="routes">The group of the calculation.</param>
     /// <param name="path">Path of the calculation.</param>
@@ -31,7 +34,7 @@ internal static class BatchRoutes
             .MapPost(path + Suffix, endpoint.HandleAsync)
             // Lines are limited one by one; the body may be as long as it takes.
             .WithMetadata(new DisableRequestSizeLimitAttribute())
-            .WithMetadata(new PostedMedia(table is null ? PageFormats.Ndjson : $"{PageFormats.Ndjson}, {PageFormats.Csv}"))
+            .WithMetadata(new PostedMedia(table is null ? PageFormats.Ndjson : string.Join(", ", TakenWithTables)))
             .WithMetadata(table is null ? Declared.Batch : [.. Declared.BatchOfTables, table])
             .Produces<BatchLine<TAnswer>>(StatusCodes.Status200OK, PageFormats.Ndjson, table is null ? [] : [PageFormats.Csv]);
     }

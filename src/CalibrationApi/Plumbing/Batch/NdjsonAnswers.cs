@@ -40,7 +40,32 @@ internal sealed class NdjsonAnswers : AnswerLines
             output.Write("\""u8);
         }
 
+        if (line.Rows is { } rows)
+            WriteGiven(output, rows);
+
         output.Write(member);
+    }
+
+    private static void WriteGiven(ArrayBufferWriter<byte> output, TableRows rows)
+    {
+        var before = ",\"given\":["u8;
+        var isAny = false;
+        foreach (var (column, text) in rows.Header.Given.Zip(rows.Given))
+        {
+            if (text.Length == 0)
+                continue;
+            output.Write(before);
+            output.Write("{\"column\":\""u8);
+            output.Write(JsonEncodedText.Encode(column.Name, JsonSettings.Encoder).EncodedUtf8Bytes);
+            output.Write("\",\"text\":\""u8);
+            output.Write(JsonEncodedText.Encode(text, JsonSettings.Encoder).EncodedUtf8Bytes);
+            output.Write("\"}"u8);
+            before = ","u8;
+            isAny = true;
+        }
+
+        if (isAny)
+            output.Write("]"u8);
     }
 
     private static void End(LineChunk chunk)

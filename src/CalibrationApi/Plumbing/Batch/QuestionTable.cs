@@ -8,8 +8,14 @@ internal sealed class QuestionTable
     /// <summary>The column that says to which question a row belongs.</summary>
     public const string TestColumn = "test";
 
-    /// <summary>A column that is read over.</summary>
+    /// <summary>A column of the sender's own that is given back and otherwise read over.</summary>
     public const string NoteColumn = "note";
+
+    /// <summary>How the name of any other column of the sender's own begins.</summary>
+    public const string OwnColumns = "x-";
+
+    /// <summary>A column of the question that is given back too, so that the sender knows an answer again.</summary>
+    public const string MeterColumn = "meter";
 
     /// <param name="question">Type of a question.</param>
     /// <param name="items">The list of which each row is an item.</param>

@@ -17,24 +17,33 @@ namespace CalibrationApi.Plumbing.Batch;
 internal sealed class TableAnswers : AnswerLines
 {
     private const string CodeMember = "code";
-    private static readonly string[] Leading = ["line", QuestionTable.TestColumn, "status", "errors", "detail"];
+    private static readonly string[] Leading = ["line", QuestionTable.TestColumn];
+    private static readonly string[] Outcome = ["status", "errors", "detail"];
 
     private readonly TableFormat format;
     private readonly IReadOnlyList<string[]> columns;
     private readonly ArrayBufferWriter<byte> head = new();
 
-    private TableAnswers(IReadOnlyList<string[]> columns, TableFormat format)
+    private readonly int given;
+
+    private TableAnswers(IReadOnlyList<string[]> columns, TableFormat format, IReadOnlyList<string> given)
     {
+        this.given = given.Count;
         this.columns = columns;
         this.format = format;
-        CsvTable.WriteRow(head, [.. Leading, .. columns.Select(Name)], format.Separator);
+        if (format.HasMark)
+            head.Write("\uFEFF"u8);
+        CsvTable.WriteRow(head, [.. Leading, .. given.Select(CsvTable.Harmless), .. Outcome, .. columns.Select(Name)], format.Separator);
     }
 
     public override string ContentType => $"{PageFormats.Csv}; charset=utf-8; header=present";
 
     public override ReadOnlyMemory<byte> Head => head.WrittenMemory;
 
-    public static TableAnswers Of<TAnswer>(TableFormat format) => new([.. Paths(TypeInfo(typeof(TAnswer)), [])], format);
+    /// <param name="format">How the table is written.</param>
+    /// <param name="given">Names of the columns of the sender that are given back.</param>
+    public static TableAnswers Of<TAnswer>(TableFormat format, IReadOnlyList<string> given) =>
+        new([.. Paths(TypeInfo(typeof(TAnswer)), [])], format, given);
 
     public override void Write<TAnswer>(LineChunk chunk, in LineChunk.Line line, JsonAnswer<TAnswer> result)
     {
@@ -61,6 +70,7 @@ internal sealed class TableAnswers : AnswerLines
             [
                 line.Number.ToString(CultureInfo.InvariantCulture),
                 CsvTable.Harmless(line.Rows?.Test ?? ""),
+                .. Given(line),
                 status.ToString(CultureInfo.InvariantCulture),
                 errors,
                 CsvTable.Harmless(detail),
@@ -68,6 +78,9 @@ internal sealed class TableAnswers : AnswerLines
             ],
             format.Separator
         );
+
+    private IEnumerable<string> Given(in LineChunk.Line line) =>
+        line.Rows is { Given.Count: > 0 } rows ? rows.Given.Select(CsvTable.Harmless) : Enumerable.Repeat("", given);
 
     private static string Sentence(ProblemError error) =>
         (error.Row, error.Column) switch

@@ -12,6 +12,7 @@ internal sealed partial class TableHeader
 
     private readonly List<ProblemError> errors = [];
     private readonly List<Entry> entries = [];
+    private readonly List<(string Name, int At)> given = [];
     private bool isListTold;
 
     private TableHeader(QuestionTable table) => Table = table;
@@ -19,6 +20,9 @@ internal sealed partial class TableHeader
     public QuestionTable Table { get; }
 
     public IReadOnlyList<Entry> Entries => entries;
+
+    /// <summary>The columns that are given back as they are, in their order.</summary>
+    public IReadOnlyList<(string Name, int At)> Given => given;
 
     /// <summary>Where the name of the test stands.</summary>
     public int TestAt { get; private set; } = -1;
@@ -36,7 +40,9 @@ internal sealed partial class TableHeader
         return (header, header.errors.Count == 0 ? null : ProblemResult.Invalid(header.errors));
     }
 
-    /// <summary>The column that a member stands in, or the nearest above it.</summary>
+    /// <summary>
+    /// The column that a member stands in, or the nearest above it, or the first below it; where there is none, the one that it would have.
+    /// </summary>
     public string? ColumnOf(bool isOfItem, ReadOnlySpan<string> path)
     {
         for (var length = path.Length; length > 0; length--)
@@ -46,7 +52,13 @@ internal sealed partial class TableHeader
                 return entry.Text;
         }
 
-        return null;
+        if (path.Length == 0)
+            return null;
+        var whole = string.Join('.', path!);
+        return entries
+            .Find(entry => entry.Column.IsOfItem == isOfItem && entry.Column.Name.StartsWith(whole + ".", StringComparison.Ordinal))
+            ?.Text
+            ?? (Table.ByName.TryGetValue(whole, out var column) && column.IsOfItem == isOfItem ? column.Name : null);
     }
 
     private void Add(string text, int at)
@@ -54,8 +66,19 @@ internal sealed partial class TableHeader
         if (text.Length == 0)
             return;
         Width = at + 1;
-        if (text == QuestionTable.NoteColumn)
-            return;
+        if (
+            text is QuestionTable.NoteColumn or QuestionTable.MeterColumn
+            || text.StartsWith(QuestionTable.OwnColumns, StringComparison.Ordinal)
+        )
+        {
+            if (text != QuestionTable.MeterColumn && given.Exists(column => column.Name == text))
+                Fail(text, ErrorCodes.MemberDuplicate, "This column is given twice. Give it once.");
+            else
+                given.Add((text, at));
+            if (text != QuestionTable.MeterColumn)
+                return;
+        }
+
         if (text == QuestionTable.TestColumn)
         {
             if (TestAt >= 0)
@@ -139,6 +162,17 @@ internal sealed partial class TableHeader
 
     private string Unknown(string name)
     {
+        if (
+            InRoundBrackets().Match(name) is { Success: true } match
+            && Table.ByName.TryGetValue(match.Groups["name"].Value, out var column)
+            && column.Dimension is { } dimension
+        )
+        {
+            var unit = match.Groups["unit"].Value.Trim();
+            var symbol = Engine.Quantities.UnitTable.Find(unit)?.Symbol ?? Engine.Quantities.UnitTable.Of(dimension)[0].Symbol;
+            return $"Write `{column.Name} [{symbol}]`: units stand in square brackets.";
+        }
+
         var near = Table
             .ByName.Keys.Concat([QuestionTable.TestColumn, QuestionTable.NoteColumn])
             .FirstOrDefault(known => string.Equals(known, name, StringComparison.OrdinalIgnoreCase));
@@ -151,9 +185,9 @@ internal sealed partial class TableHeader
     private string Known()
     {
         if (isListTold)
-            return $"Leave it out or name it '{QuestionTable.NoteColumn}'.";
+            return $"Leave it out, or begin its name with '{QuestionTable.OwnColumns}'.";
         isListTold = true;
-        return $"Leave it out, name it '{QuestionTable.NoteColumn}', or use one of: {string.Join(", ", Table.ByName.Keys)}.";
+        return $"Leave it out, begin its name with '{QuestionTable.OwnColumns}', or use one of: {string.Join(", ", Table.ByName.Keys)}.";
     }
 
     private void Fail(string column, ErrorCode code, string detail)
@@ -172,6 +206,9 @@ internal sealed partial class TableHeader
 
     [GeneratedRegex(@"^(?<name>[^\[\]]*?)\s*\[(?<unit>[^\[\]]*)\]\z")]
     private static partial Regex WithUnit();
+
+    [GeneratedRegex(@"^(?<name>[^()]*?)\s*\((?<unit>[^()]*)\)\z")]
+    private static partial Regex InRoundBrackets();
 
     /// <summary>A member that the table gives.</summary>
     internal sealed class Entry(TableColumn column)

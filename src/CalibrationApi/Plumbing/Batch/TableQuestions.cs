@@ -44,6 +44,9 @@ internal sealed class TableQuestions : LineReader, IDisposable
 
     public TableFormat Format { get; }
 
+    /// <summary>Names of the columns that are given back.</summary>
+    public IReadOnlyList<string> Given => [.. header.Given.Select(column => column.Name)];
+
     /// <summary>Reads the header; a table with a wrong one is refused as a whole.</summary>
     /// <param name="context">The request.</param>
     /// <param name="table">Its columns.</param>
@@ -99,7 +102,7 @@ internal sealed class TableQuestions : LineReader, IDisposable
             catch (RowTooLongException)
             {
                 End(chunk);
-                chunk.Add(row + 1, tooLong, new TableRows(null, header, [row + 1]));
+                chunk.Add(row + 1, tooLong, new TableRows(null, header, [row + 1], []));
                 break;
             }
 

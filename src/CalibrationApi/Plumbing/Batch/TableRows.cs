@@ -7,7 +7,8 @@ namespace CalibrationApi.Plumbing.Batch;
 /// <param name="Test">Name of the test; null where it is missing.</param>
 /// <param name="Header">The columns.</param>
 /// <param name="Numbers">Number of each row.</param>
-internal sealed record TableRows(string? Test, TableHeader Header, IReadOnlyList<long> Numbers)
+/// <param name="Given">What stands in the columns that are given back, in their order.</param>
+internal sealed record TableRows(string? Test, TableHeader Header, IReadOnlyList<long> Numbers, IReadOnlyList<string> Given)
 {
     /// <summary>The same error with row and column.</summary>
     public ProblemError Place(ProblemError error)

@@ -71,7 +71,7 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
     /// <summary>Puts the question, or what is wrong with its cells, into a chunk.</summary>
     public void AddTo(LineChunk chunk)
     {
-        var origin = new TableRows(name, header, [.. rows.Select(row => row.Number)]);
+        var origin = new TableRows(name, header, [.. rows.Select(row => row.Number)], [.. header.Given.Select(column => Given(column.At))]);
         var question = new JsonObject();
         foreach (var entry in header.Entries.Where(entry => !entry.Column.IsOfItem))
             Set(question, entry, rows[0], "#");
@@ -95,6 +95,10 @@ internal sealed class TableTest(string? name, TableHeader header, TableFormat fo
                 origin
             );
     }
+
+    // Each row may have its own remark; one that is repeated is given once.
+    private string Given(int at) =>
+        string.Join("; ", rows.Select(row => CsvTable.Entered(CellOf(row.Cells, at))).Where(cell => cell.Length > 0).Distinct());
 
     // What holds for the whole test stands in its first row.
     private void CheckRepeated((long Number, string[] Cells) row)

@@ -15,6 +15,7 @@ internal static class PageFormats
 {
     public const string Json = "application/json";
     public const string Csv = "text/csv";
+    public const string Tsv = "text/tab-separated-values";
     public const string Ndjson = "application/x-ndjson";
 
     private static readonly string[] Offered = [Json, Csv, Ndjson];

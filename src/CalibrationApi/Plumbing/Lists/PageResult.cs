@@ -1,3 +1,5 @@
+using System.Buffers;
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -12,19 +14,20 @@ namespace CalibrationApi.Plumbing.Lists;
 /// <param name="items">Its items, read while they are written; the last may be one too many, which says that there is a next page.</param>
 /// <param name="most">Items that belong on the page.</param>
 /// <param name="next">Cursor after an item.</param>
-/// <param name="columns">Columns that lead a table of this list.</param>
+/// <param name="table">The table that it is written as.</param>
 /// <param name="owned">Released when the page is written.</param>
 internal sealed class PageResult(
     PageFormat format,
     IEnumerable<(JsonObject Item, string Position)> items,
     int most,
     Func<string, string> next,
-    IReadOnlyList<string> columns,
+    WrittenTable table,
     IDisposable owned
 ) : IResult, IDisposable
 {
     public const string CursorParameter = "cursor";
 
+    private const int MostUnsent = 32 * 1024;
     private const string LinesType = "application/x-ndjson; charset=utf-8";
 
     /// <summary>The parameter of the address that takes a cursor.</summary>
@@ -48,9 +51,16 @@ internal sealed class PageResult(
         var response = httpContext.Response;
         response.Headers.Vary = "Accept";
         response.Headers.CacheControl = "private, no-cache";
-        if (format == PageFormat.Ndjson && most > PageQuery.MostItems)
+        if (format == PageFormat.Csv)
         {
-            await StreamAsync(httpContext);
+            response.ContentType = "text/csv; charset=utf-8; header=present";
+            response.Headers.ContentDisposition = $"attachment; filename=\"{FileName(httpContext)}\"";
+        }
+        else if (format == PageFormat.Ndjson)
+            response.ContentType = LinesType;
+        if (format != PageFormat.Json && most > PageQuery.MostItems)
+        {
+            await (format == PageFormat.Csv ? StreamTableAsync(httpContext) : StreamAsync(httpContext));
             return;
         }
 
@@ -74,15 +84,14 @@ internal sealed class PageResult(
         byte[] body;
         if (format == PageFormat.Csv)
         {
-            response.ContentType = "text/csv; charset=utf-8; header=present";
-            response.Headers.ContentDisposition = "attachment; filename=\"list.csv\"";
-            body = CsvTable.Write(page, columns);
+            var rows = new ArrayBufferWriter<byte>();
+            WriteHead(rows);
+            foreach (var item in page)
+                WriteRow(rows, item);
+            body = rows.WrittenSpan.ToArray();
         }
         else if (format == PageFormat.Ndjson)
-        {
-            response.ContentType = LinesType;
             body = Encoding.UTF8.GetBytes(string.Concat(page.Select(item => item.ToJsonString(JsonSettings.Writing) + "\n")));
-        }
         else
         {
             response.ContentType = "application/json; charset=utf-8";
@@ -101,12 +110,43 @@ internal sealed class PageResult(
     // Lines go out as they are read, so that the whole list never stands in memory.
     private async Task StreamAsync(HttpContext context)
     {
-        context.Response.ContentType = LinesType;
         foreach (var (item, _) in items)
         {
             await JsonSerializer.SerializeAsync(context.Response.Body, item, JsonSettings.Writing, context.RequestAborted);
             await context.Response.Body.WriteAsync("\n"u8.ToArray(), context.RequestAborted);
         }
+    }
+
+    private async Task StreamTableAsync(HttpContext context)
+    {
+        var writer = context.Response.BodyWriter;
+        WriteHead(writer);
+        foreach (var (item, _) in items)
+        {
+            WriteRow(writer, item);
+            if (writer.UnflushedBytes >= MostUnsent)
+                await writer.FlushAsync(context.RequestAborted);
+        }
+
+        await writer.FlushAsync(context.RequestAborted);
+    }
+
+    private void WriteHead(IBufferWriter<byte> rows)
+    {
+        if (table.Style.HasMark)
+            rows.Write("\uFEFF"u8);
+        CsvTable.WriteRow(rows, table.Columns.Select(column => column.Name), table.Style.Separator);
+    }
+
+    private void WriteRow(IBufferWriter<byte> rows, JsonObject item) =>
+        CsvTable.WriteRow(rows, table.Columns.Select(column => column.Cell(item, table.Style)), table.Style.Separator);
+
+    // What the list is called in its address, and the day on which it was read.
+    private static string FileName(HttpContext context)
+    {
+        var list = string.Join('-', context.Request.Path.Value!.Split('/', StringSplitOptions.RemoveEmptyEntries).Skip(1));
+        var today = context.RequestServices.GetRequiredService<TimeProvider>().GetUtcNow();
+        return string.Create(CultureInfo.InvariantCulture, $"{list}-{today:yyyy-MM-dd}.csv");
     }
 
     private string Address(HttpContext context, string position)

@@ -13,7 +13,7 @@ internal static class SimpleList
     /// <param name="context">The request.</param>
     /// <param name="cursors">Signs and reads cursors.</param>
     /// <param name="scope">What a cursor of this list belongs to: the workspace, the list, its filters.</param>
-    /// <param name="columns">Columns that lead a table of this list.</param>
+    /// <param name="table">The list as a table.</param>
     /// <param name="database">The database.</param>
     /// <param name="read">Reads so many items after a position, each with its own position.</param>
     /// <param name="longest">Most items of a page, where an item costs more than elsewhere: a page may then be shorter than was asked
@@ -23,7 +23,7 @@ internal static class SimpleList
         HttpContext context,
         Cursors cursors,
         string scope,
-        IReadOnlyList<string> columns,
+        ListTable table,
         CalibrationDatabase database,
         Func<SqliteConnection, string, int, IEnumerable<(JsonObject Item, string Position)>> read,
         int longest = PageQuery.MostItems
@@ -31,7 +31,8 @@ internal static class SimpleList
     {
         var (format, wrongFormat) = PageFormats.Choose(context.Request);
         var (most, wrongLimit) = query.ReadLimit(format);
-        if ((wrongFormat ?? wrongLimit) is { } problem)
+        var (written, wrongTable) = query.ReadTable(format, table);
+        if ((wrongFormat ?? wrongLimit ?? wrongTable) is { } problem)
             return problem;
         if (most <= PageQuery.MostItems)
             most = Math.Min(most, longest);
@@ -49,7 +50,7 @@ internal static class SimpleList
             read(connection, after, most + 1),
             most,
             position => cursors.Make(scope, position),
-            columns,
+            written,
             connection
         );
     }

@@ -28,7 +28,7 @@ internal static class DescribedRecordEndpoints
         where TRequest : DescribedRequest
         where TAnswer : TRequest, IRecordAnswer
     {
-        var records = new DescribedRecords<TRequest>(kind, path);
+        var records = new DescribedRecords<TRequest>(kind, path, ListTable.Of<TRequest>(RecordBody.Leading));
         var tag = char.ToUpperInvariant(path[0]) + path[1..];
         var group = routes.MapGroup("/" + path).WithTags(tag);
         // Their bodies are of a type that is only known where this is called, so these handlers are wrapped when the program runs.

@@ -13,7 +13,7 @@ using Microsoft.Data.Sqlite;
 namespace CalibrationApi.Records.Describing;
 
 /// <summary>Handlers for one kind of described record: create, read, list, replace. All kinds go the same way.</summary>
-internal sealed class DescribedRecords<T>(RecordKind kind, string path)
+internal sealed class DescribedRecords<T>(RecordKind kind, string path, ListTable table)
     where T : DescribedRequest
 {
     private readonly DescribedRecordStore store = new(kind);
@@ -77,7 +77,7 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path)
             context,
             cursors,
             $"{workspace} {path} {query.IncludeRetired}",
-            RecordBody.Leading,
+            table,
             database,
             (connection, after, most) =>
                 store

@@ -34,7 +34,9 @@ public sealed class TableBatchTests
         );
 
         Assert.Equal(
-            [$$"""{"line":2,"test":"A","result":{{await single.Content.ReadAsStringAsync()}}}"""],
+            [
+                $$"""{"line":2,"test":"A","given":[{"column":"note","text":"whatever"},{"column":"meter","text":"front"}],"result":{{await single.Content.ReadAsStringAsync()}}}""",
+            ],
             await Batches.LinesAsync(response)
         );
     }
@@ -149,7 +151,7 @@ public sealed class TableBatchTests
             [
                 ("tare-above-gross", "#/catches/1/tare", (4L, "tare [kg]")),
                 ("unit-unknown", "#/catches/0/revolutions", (6L, "revolutions")),
-                ("member-missing", "#/scale", (7L, null)),
+                ("member-missing", "#/scale", (7L, "scale.division [kg]")),
             ],
             faults
         );
@@ -289,6 +291,84 @@ public sealed class TableBatchTests
         Assert.Equal("0.363", rows[0]["enter"]);
         Assert.Equal("member-missing", rows[1]["errors"]);
         Assert.Contains("#/scale: This member is missing", rows[1]["detail"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Answers_AsATable_GiveBackWhatIsTheSendersOwn()
+    {
+        using var response = await SendAsync(
+            "test,x-field,note,meter,scale.division [kg],net [kg],revolutions [rev],x-=sum\nA,north,first,rear,0.02,14.5,40,\nA,north,second,,,14.6,40,'=1\nB,,,,0.02,,,\n",
+            Batches.Csv
+        );
+
+        var text = await response.Content.ReadAsStringAsync();
+        var rows = Rfc4180.Read(text);
+        Assert.StartsWith("line,test,x-field,note,meter,x-=sum,status,errors,detail,", text, StringComparison.Ordinal);
+        Assert.Equal(
+            ["north", "first; second", "rear", "'=1"],
+            ((string[])["x-field", "note", "meter", "x-=sum"]).Select(name => rows[0][name])
+        );
+        Assert.Equal("", rows[1]["x-field"]);
+    }
+
+    [Fact]
+    public async Task Answers_ToATableWithAMark_BeginWithOne()
+    {
+        using var response = await SendAsync($"\uFEFF{Header}\nA,0.02,14.5,40\n", Batches.Csv);
+
+        Assert.Equal([0xEF, 0xBB, 0xBF], (await response.Content.ReadAsByteArrayAsync())[..3]);
+    }
+
+    [Theory]
+    [InlineData("text/csv")]
+    [InlineData("text/tab-separated-values")]
+    public async Task Tabs_BetweenCells_SayTheSameAsCommas(string mediaType)
+    {
+        var commas = $"{Header}\nA,0.02,14.5,40\nB,0.02,3.625,1e1\n";
+
+        using var one = await SendAsync(commas);
+        using var other = await Batches.SendAsync(
+            ApiHost.Client,
+            Question.CatchTest,
+            Encoding.UTF8.GetBytes(commas.Replace(',', '\t')),
+            mediaType: mediaType
+        );
+
+        Assert.Equal(await Batches.LinesAsync(one), await Batches.LinesAsync(other));
+    }
+
+    [Theory]
+    [InlineData("14,5", null)]
+    [InlineData("0,342", null)]
+    [InlineData("1.234", null)]
+    [InlineData("1,234", "number-ambiguous")]
+    [InlineData("1.234,5", "type-wrong")]
+    public async Task Number_BetweenTabs_IsReadOnlyWhereItIsClear(string number, string? code)
+    {
+        var line = Assert.Single(await AnswersAsync($"{Header.Replace(',', '\t')}\nA\t0.02\t{number}\t40\n"));
+
+        AssertNumber(line, code);
+    }
+
+    [Fact]
+    public async Task Header_WithAUnitInRoundBrackets_IsToldHowToWriteIt()
+    {
+        using var response = await SendAsync("test,scale.division [kg],gross (lb),tare (kilos)\nA,1,2,3\n");
+
+        var faults = (await ProblemBody.ReadAsync(response, 422)).Faults;
+        Assert.Contains(faults, fault => fault.Detail.Contains("Write `gross [lb]`", StringComparison.Ordinal));
+        Assert.Contains(faults, fault => fault.Detail.Contains("Write `tare [kg]`", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("test,scale.division [kg],net [kg],revolutions [rev]\nA,0.02,14.5,\n", "revolutions [rev]")]
+    [InlineData("test,scale.division [kg],net [kg]\nA,0.02,14.5\n", "revolutions")]
+    [InlineData("test,net [kg],revolutions [rev]\nA,14.5,40\n", null)]
+    public async Task Cell_Missing_IsToldByItsColumn(string table, string? column)
+    {
+        var fault = Batches.Only(Assert.Single(await AnswersAsync(table))).Fault;
+
+        Assert.Equal((2L, column), fault.Place!.Value);
     }
 
     [Fact]

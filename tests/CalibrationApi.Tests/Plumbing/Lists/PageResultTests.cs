@@ -47,7 +47,7 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
 
         Assert.Equal("application/json; charset=utf-8", json.ContentType);
         Assert.Equal("text/csv; charset=utf-8; header=present", csv.ContentType);
-        Assert.StartsWith("attachment", csv.Header("Content-Disposition"), StringComparison.Ordinal);
+        Assert.Equal($"attachment; filename=\"{path}-2026-05-04.csv\"", csv.Header("Content-Disposition"));
         Assert.Equal("application/x-ndjson; charset=utf-8", ndjson.ContentType);
         Assert.All((Reply[])[json, csv, ndjson], reply => Assert.Equal("Accept", reply.Header("Vary")));
         Assert.EndsWith("\n", ndjson.Text, StringComparison.Ordinal);
@@ -56,7 +56,7 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
         Assert.Equal(items.Count, rows.Count);
         foreach (var (item, row) in items.Zip(rows))
         {
-            var cells = Rfc4180.CellsOf(item!);
+            var cells = Rfc4180.CellsOf(item!, unitsInHeader: false);
             Assert.NotEmpty(cells);
             Assert.All(row, cell => Assert.Equal(cells.GetValueOrDefault(cell.Key, ""), cell.Value));
             Assert.Subset(row.Keys.ToHashSet(), cells.Keys.ToHashSet());
@@ -85,26 +85,104 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
         Assert.Empty(ndjson.Text);
     }
 
-    // Pages of one list can be put together: what every line may have stands in the same columns, whether a page has it or not.
+    // Pages of one list can be put together, and are then the whole list.
     [Theory]
     [MemberData(nameof(Lists))]
-    public async Task List_AsCsvPageByPage_BeginsWithTheSameColumns(string path)
+    public async Task List_AsCsvPageByPage_IsTheWholeTable(string path)
     {
         await FillAsync();
-        var leading = (await service.GetAsync($"/v1/{path}?limit=1", "text/csv"))
-            .Expect(200)
-            .Text.Split("\r\n")[0]
-            .Split(',')
-            .TakeWhile(column => !column.Contains('[', StringComparison.Ordinal))
-            .ToArray();
-        leading = leading[..(path is "history" or "catch-tests" or "adoptions" or "scale-checks" ? 18 : 6)];
-
-        for (string? address = $"/v1/{path}?limit=2"; address is not null; )
+        foreach (var units in (string[])["units=us", "units=metric", "includeRetired=true"])
         {
-            var page = (await service.GetAsync(address, "text/csv")).Expect(200);
-            Assert.Equal(leading, page.Text.Split("\r\n")[0].Split(',')[..leading.Length]);
-            address = page.Next;
+            if (units[0] == 'i' && !DescribedKinds.Paths.Contains(path))
+                continue;
+            var whole = (await service.GetAsync($"/v1/{path}?{units}", "text/csv")).Expect(200);
+            var header = whole.Text[..(whole.Text.IndexOf("\r\n", StringComparison.Ordinal) + 2)];
+
+            var together = header;
+            for (string? address = $"/v1/{path}?limit=2&{units}"; address is not null; )
+            {
+                var page = (await service.GetAsync(address, "text/csv")).Expect(200);
+                Assert.StartsWith(header, page.Text, StringComparison.Ordinal);
+                together += page.Text[header.Length..];
+                address = page.Next;
+            }
+
+            Assert.Null(whole.Next);
+            Assert.Equal(whole.Text, together);
         }
+    }
+
+    [Theory]
+    [MemberData(nameof(Lists))]
+    public async Task List_AsCsvInOneSystemOfUnits_HasThemInTheHeader(string path)
+    {
+        await FillAsync();
+        var items = (await service.GetAsync($"/v1/{path}?limit=1000&units=us")).Expect(200).Body.List("/items");
+
+        var rows = Rfc4180.Read((await service.GetAsync($"/v1/{path}?units=us", "text/csv")).Expect(200).Text);
+
+        Assert.Equal(items.Count, rows.Count);
+        foreach (var (item, row) in items.Zip(rows))
+        {
+            var cells = Rfc4180.CellsOf(item!, unitsInHeader: true);
+            Assert.All(row, cell => Assert.Equal(cells.GetValueOrDefault(cell.Key, ""), cell.Value));
+            Assert.Subset(row.Keys.ToHashSet(), cells.Keys.ToHashSet());
+        }
+    }
+
+    [Fact]
+    public async Task List_AsCsvWithSemicolons_HasDecimalCommasAndAMarkWhereAskedFor()
+    {
+        await FillAsync();
+
+        var plain = (await service.GetAsync("/v1/history?units=metric", "text/csv")).Expect(200);
+        var other = (await service.GetAsync("/v1/history?units=metric&separator=semicolon&bom=yes", "text/csv")).Expect(200);
+
+        Assert.Equal([0xEF, 0xBB, 0xBF], other.Bytes[..3]);
+        Assert.NotEqual(0xEF, plain.Bytes[0]);
+        Assert.Matches(";0,[0-9]+;", other.Text);
+        Assert.DoesNotMatch(";0\\.[0-9]+;", other.Text);
+        Assert.Equal(plain.Text.Split("\r\n")[0].Replace(',', ';'), other.Text.TrimStart('\uFEFF').Split("\r\n")[0]);
+    }
+
+    [Theory]
+    [InlineData("separator=tab", "text/csv", "separator")]
+    [InlineData("bom=true", "text/csv", "bom")]
+    [InlineData("separator=semicolon", "application/json", "separator")]
+    [InlineData("bom=yes", "application/x-ndjson", "bom")]
+    public async Task List_WordAboutTablesThatCannotBeMeant_IsRefused(string query, string accept, string parameter)
+    {
+        foreach (var path in (string[])["products", "history", "changes"])
+        {
+            var fault = (await (await service.GetAsync($"/v1/{path}?{query}", accept)).ProblemAsync(422)).Only();
+            Assert.Equal((parameter, "word-unknown"), (fault.Parameter, fault.Code));
+        }
+    }
+
+    [Theory]
+    [InlineData("?units=metric")]
+    [InlineData("?units=metric&limit=all")]
+    [InlineData("")]
+    public async Task List_AsCsv_StreamsEverythingAndIsNeverCut(string query)
+    {
+        using var large = new RecordService();
+        await large.CreateAsync("/v1/products", Farm.ProductDraft.With("/id", "01968f00-0000-7000-8000-000000000000"));
+        large.Execute(
+            """
+            with recursive numbers (n) as (select 1 union all select n + 1 from numbers where n < 2499)
+            insert into products select workspace, substr(id, 1, 24) || printf('%012d', n), revision, name, retired, body, fingerprint, created_at, updated_at from products, numbers
+            """
+        );
+
+        var all = (await large.GetAsync("/v1/products" + query, "text/csv")).Expect(200);
+
+        Assert.Null(all.Next);
+        // No length was known beforehand: rows went out as they were read.
+        Assert.Null(all.Header("Content-Length"));
+        Assert.Equal(
+            (await large.ItemsAsync("/v1/products?limit=1000")).Select(item => item["id"]!.GetValue<string>()),
+            Rfc4180.Read(all.Text).Select(row => row["id"])
+        );
     }
 
     [Fact]
