@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using CalibrationApi.Engine.Quantities;
 using CalibrationApi.Plumbing.Access;
-using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
 using CalibrationApi.Plumbing.Members;

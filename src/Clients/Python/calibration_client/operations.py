@@ -22,6 +22,8 @@ class Operations(Caller):
         until: str | None = None,
         order: Literal["newest-first", "oldest-first"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.AuditItem]:
         """Lists what was done in the workspace, and with which key.
 
@@ -35,10 +37,20 @@ class Operations(Caller):
             until: What was done before this instant, RFC 3339.
             order: newest-first (the default) or oldest-first.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/audit", {"key": key, "action": action, "from": from_, "until": until, "order": order, "limit": limit})
+        return self._pages("/v1/audit", {"key": key, "action": action, "from": from_, "until": until, "order": order, "limit": limit, "separator": separator, "bom": bom})
 
-    def list_refusals(self, *, limit: int | None = None) -> Pages[schema.RefusalItem]:
+    def list_refusals(
+        self,
+        *,
+        limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
+    ) -> Pages[schema.RefusalItem]:
         """Counts the requests with keys of the workspace that were turned away.
 
         By day, page by page; follow the next link. Counted and not listed one by one, so that nobody fills the disk by
@@ -46,10 +58,20 @@ class Operations(Caller):
 
         Args:
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/audit/refusals", {"limit": limit})
+        return self._pages("/v1/audit/refusals", {"limit": limit, "separator": separator, "bom": bom})
 
-    def list_refusals_without_key(self, *, limit: int | None = None) -> Pages[schema.RefusalItem]:
+    def list_refusals_without_key(
+        self,
+        *,
+        limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
+    ) -> Pages[schema.RefusalItem]:
         """Counts the requests without a known key that were turned away.
 
         Of the whole installation, because such a request belongs to no workspace. By day, page by page; follow the next
@@ -57,8 +79,12 @@ class Operations(Caller):
 
         Args:
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/audit/refusals/without-key", {"limit": limit})
+        return self._pages("/v1/audit/refusals/without-key", {"limit": limit, "separator": separator, "bom": bom})
 
     def evaluate_bulk_density(
         self,
@@ -170,7 +196,8 @@ class Operations(Caller):
         together. Other columns are named by the members they give, `scale.accuracyClass`, those of a catch without
         more, `gross`. A quantity has its unit in the header, `gross [kg]`, or in each row in a column beside it, `gross
         unit`. What holds for the whole test stands in its first row; later rows leave it empty or repeat it. A column
-        `note` is read over. Where the header has a semicolon, semicolons separate the cells and numbers may have
+        `note` and any whose name begins with `x-` are yours: they are given back with the answer, as is `meter`. Where
+        the header has tabs, tabs separate the cells; where it has a semicolon, semicolons do, and numbers may have
         decimal commas; otherwise commas separate them and numbers have decimal points. Errors name row and column.
         Answers come as a table too when `Accept` asks for it: one row for each test, the unit of a quantity in a column
         beside it.
@@ -196,6 +223,8 @@ class Operations(Caller):
         order: Literal["newest-first", "oldest-first"] | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.HistoryItem]:
         """Lists catch tests.
 
@@ -216,8 +245,12 @@ class Operations(Caller):
             order: newest-first (the default) or oldest-first, by the time when it happened.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/catch-tests", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit})
+        return self._pages("/v1/catch-tests", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def record_catch_test(
         self,
@@ -290,6 +323,8 @@ class Operations(Caller):
         kind: Literal["machine", "product", "lot", "scale", "container", "plan", "catch-test", "adoption", "scale-check"] | None = None,
         machine: str | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> schema.ChangePage:
         """Lists every stored change, in the order in which it was stored.
 
@@ -308,8 +343,12 @@ class Operations(Caller):
             kind: Only records of this kind.
             machine: Only what is about the machine with this id, or was until the change.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return cast("schema.ChangePage", self._ask("GET", "/v1/changes", query={"after": after, "wait": wait, "kind": kind, "machine": machine, "limit": limit}).json())
+        return cast("schema.ChangePage", self._ask("GET", "/v1/changes", query={"after": after, "wait": wait, "kind": kind, "machine": machine, "limit": limit, "separator": separator, "bom": bom}).json())
 
     def list_codes(self) -> schema.CodesAnswer:
         """Lists every code with its cause and what to do.
@@ -326,6 +365,8 @@ class Operations(Caller):
         include_retired: bool | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.ContainerAnswer]:
         """Lists every container.
 
@@ -335,8 +376,12 @@ class Operations(Caller):
             include_retired: Retired records too: true or false. Default false.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/containers", {"includeRetired": include_retired, "units": units, "limit": limit})
+        return self._pages("/v1/containers", {"includeRetired": include_retired, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def create_container(
         self,
@@ -536,6 +581,8 @@ class Operations(Caller):
         order: Literal["newest-first", "oldest-first"] | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.HistoryItem]:
         """Lists everything that happened.
 
@@ -556,10 +603,20 @@ class Operations(Caller):
             order: newest-first (the default) or oldest-first, by the time when it happened.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/history", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit})
+        return self._pages("/v1/history", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
-    def list_keys(self, *, limit: int | None = None) -> Pages[schema.KeyAnswer]:
+    def list_keys(
+        self,
+        *,
+        limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
+    ) -> Pages[schema.KeyAnswer]:
         """Lists the keys of the workspace.
 
         Those that have ended too, in the order of ids, page by page; follow the next link. As JSON, CSV or NDJSON by
@@ -567,8 +624,12 @@ class Operations(Caller):
 
         Args:
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/keys", {"limit": limit})
+        return self._pages("/v1/keys", {"limit": limit, "separator": separator, "bom": bom})
 
     def create_key(self, body: schema.KeyRequest, *, idempotency_key: str | None = None) -> Stored[schema.NewKeyAnswer]:
         """Makes a key for this workspace.
@@ -639,6 +700,8 @@ class Operations(Caller):
         include_retired: bool | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.LotAnswer]:
         """Lists every lot of a product.
 
@@ -648,8 +711,12 @@ class Operations(Caller):
             include_retired: Retired records too: true or false. Default false.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/lots", {"includeRetired": include_retired, "units": units, "limit": limit})
+        return self._pages("/v1/lots", {"includeRetired": include_retired, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def create_lot(
         self,
@@ -725,6 +792,8 @@ class Operations(Caller):
         include_retired: bool | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.MachineAnswer]:
         """Lists every machine with its meters.
 
@@ -734,8 +803,12 @@ class Operations(Caller):
             include_retired: Retired records too: true or false. Default false.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/machines", {"includeRetired": include_retired, "units": units, "limit": limit})
+        return self._pages("/v1/machines", {"includeRetired": include_retired, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def create_machine(
         self,
@@ -923,6 +996,8 @@ class Operations(Caller):
         include_retired: bool | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.PlanAnswer]:
         """Lists every plan for a field.
 
@@ -932,8 +1007,12 @@ class Operations(Caller):
             include_retired: Retired records too: true or false. Default false.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/plans", {"includeRetired": include_retired, "units": units, "limit": limit})
+        return self._pages("/v1/plans", {"includeRetired": include_retired, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def create_plan(
         self,
@@ -1049,6 +1128,8 @@ class Operations(Caller):
         include_retired: bool | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.ProductAnswer]:
         """Lists every product.
 
@@ -1058,8 +1139,12 @@ class Operations(Caller):
             include_retired: Retired records too: true or false. Default false.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/products", {"includeRetired": include_retired, "units": units, "limit": limit})
+        return self._pages("/v1/products", {"includeRetired": include_retired, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def create_product(
         self,
@@ -1145,6 +1230,8 @@ class Operations(Caller):
         order: Literal["newest-first", "oldest-first"] | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.HistoryItem]:
         """Lists checks of scales.
 
@@ -1165,8 +1252,12 @@ class Operations(Caller):
             order: newest-first (the default) or oldest-first, by the time when it happened.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/scale-checks", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit})
+        return self._pages("/v1/scale-checks", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def record_scale_check(
         self,
@@ -1227,6 +1318,8 @@ class Operations(Caller):
         include_retired: bool | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.ScaleAnswer]:
         """Lists every scale.
 
@@ -1236,8 +1329,12 @@ class Operations(Caller):
             include_retired: Retired records too: true or false. Default false.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/scales", {"includeRetired": include_retired, "units": units, "limit": limit})
+        return self._pages("/v1/scales", {"includeRetired": include_retired, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def create_scale(
         self,
@@ -1482,6 +1579,8 @@ class Operations(Caller):
         order: Literal["newest-first", "oldest-first"] | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.HistoryItem]:
         """Lists adoptions.
 
@@ -1502,8 +1601,12 @@ class Operations(Caller):
             order: newest-first (the default) or oldest-first, by the time when it happened.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/adoptions", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit})
+        return self._pages("/v1/adoptions", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def adopt_value(
         self,
@@ -1569,6 +1672,8 @@ class Operations(Caller):
         at: str | None = None,
         units: Literal["as-asked", "metric", "us"] | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.ValueInForceAnswer]:
         """Lists the values in force on a machine.
 
@@ -1585,8 +1690,12 @@ class Operations(Caller):
             at: In force at this instant, RFC 3339; default now.
             units: Units of the answer; as-asked keeps what was entered.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/machines/{id}/values-in-force", {"meter": meter, "element": element, "setting": setting, "product": product, "at": at, "units": units, "limit": limit}, id)
+        return self._pages("/v1/machines/{id}/values-in-force", {"meter": meter, "element": element, "setting": setting, "product": product, "at": at, "units": units, "limit": limit, "separator": separator, "bom": bom}, id)
 
     def evaluate_volume_check(
         self,
@@ -1649,6 +1758,8 @@ class Operations(Caller):
         *,
         include_retired: bool | None = None,
         limit: int | None = None,
+        separator: Literal["comma", "semicolon"] | None = None,
+        bom: Literal["yes", "no"] | None = None,
     ) -> Pages[schema.WorkspaceAnswer]:
         """Lists the workspaces of the installation.
 
@@ -1657,8 +1768,12 @@ class Operations(Caller):
         Args:
             include_retired: Retired ones too: true or false. Default false.
             limit: Items on a page, 1 to 1000.
+            separator: What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal
+                commas.
+            bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
+                default).
         """
-        return self._pages("/v1/workspaces", {"includeRetired": include_retired, "limit": limit})
+        return self._pages("/v1/workspaces", {"includeRetired": include_retired, "limit": limit, "separator": separator, "bom": bom})
 
     def create_workspace(
         self,

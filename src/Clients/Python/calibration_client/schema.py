@@ -387,6 +387,11 @@ class BulkDensityAnswerBatchLine(TypedDict):
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
 
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
+
     result: NotRequired[BulkDensityAnswer]
     """What the question would be answered alone; absent when there is a problem."""
 
@@ -574,6 +579,11 @@ class CatchPlanAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[CatchPlanAnswer]
     """What the question would be answered alone; absent when there is a problem."""
@@ -777,6 +787,11 @@ class CatchTestAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[CatchTestAnswer]
     """What the question would be answered alone; absent when there is a problem."""
@@ -1679,6 +1694,11 @@ class DistanceSensorAnswerBatchLine(TypedDict):
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
 
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
+
     result: NotRequired[DistanceSensorAnswer]
     """What the question would be answered alone; absent when there is a problem."""
 
@@ -1892,6 +1912,11 @@ class DriveWheelTurnsAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[DriveWheelTurnsAnswer]
     """What the question would be answered alone; absent when there is a problem."""
@@ -2191,6 +2216,11 @@ class ElementFitAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[ElementFitAnswer]
     """What the question would be answered alone; absent when there is a problem."""
@@ -2580,6 +2610,16 @@ class FittingElementAnswer(TypedDict):
 
     expected: ExpectedMassPerRevolution
     """Expected mass per revolution, as `volume-check` finds it."""
+
+
+class GivenCell(TypedDict):
+    """What a table says in a column of its sender."""
+
+    column: str
+    """Name of the column."""
+
+    text: str
+    """Its text; where the rows of a question differ, all of them, separated by semicolons."""
 
 
 class GroundOfCount(TypedDict):
@@ -3694,6 +3734,11 @@ class MeterSpeedAnswerBatchLine(TypedDict):
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
 
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
+
     result: NotRequired[MeterSpeedAnswer]
     """What the question would be answered alone; absent when there is a problem."""
 
@@ -3898,6 +3943,11 @@ class NewLotAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[NewLotAnswer]
     """What the question would be answered alone; absent when there is a problem."""
@@ -4691,6 +4741,11 @@ class ProductRateAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[ProductRateAnswer]
     """What the question would be answered alone; absent when there is a problem."""
@@ -5694,6 +5749,11 @@ class SeedRowLimitAnswerBatchLine(TypedDict):
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
 
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
+
     result: NotRequired[SeedRowLimitAnswer]
     """What the question would be answered alone; absent when there is a problem."""
 
@@ -5911,6 +5971,11 @@ class SeedingRateAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[SeedingRateAnswer]
     """What the question would be answered alone; absent when there is a problem."""
@@ -6287,6 +6352,11 @@ class StandCountAnswerBatchLine(TypedDict):
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
 
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
+
     result: NotRequired[StandCountAnswer]
     """What the question would be answered alone; absent when there is a problem."""
 
@@ -6465,6 +6535,11 @@ class StandRiskAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[StandRiskAnswer]
     """What the question would be answered alone; absent when there is a problem."""
@@ -7174,6 +7249,11 @@ class VolumeCheckAnswerBatchLine(TypedDict):
 
     test: NotRequired[str]
     """What the table calls the test; absent when no table was sent."""
+
+    given: NotRequired[list[GivenCell]]
+    """What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing
+    there or no table was sent.
+    """
 
     result: NotRequired[VolumeCheckAnswer]
     """What the question would be answered alone; absent when there is a problem."""

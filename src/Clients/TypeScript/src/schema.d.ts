@@ -189,8 +189,9 @@ export interface paths {
          *     names the test to which a row belongs; rows of a test stand together. Other columns are named by the members they give,
          *     `scale.accuracyClass`, those of a catch without more, `gross`. A quantity has its unit in the header, `gross [kg]`, or
          *     in each row in a column beside it, `gross unit`. What holds for the whole test stands in its first row; later rows leave
-         *     it empty or repeat it. A column `note` is read over. Where the header has a semicolon, semicolons separate the cells and
-         *     numbers may have decimal commas; otherwise commas separate them and numbers have decimal points. Errors name row and
+         *     it empty or repeat it. A column `note` and any whose name begins with `x-` are yours: they are given back with the answer, as
+         *     is `meter`. Where the header has tabs, tabs separate the cells; where it has a semicolon, semicolons do, and numbers may
+         *     have decimal commas; otherwise commas separate them and numbers have decimal points. Errors name row and
          *     column. Answers come as a table too when `Accept` asks for it: one row for each test, the unit of a quantity in a
          *     column beside it.
          */
@@ -1805,6 +1806,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["BulkDensityAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -1944,6 +1947,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["CatchPlanAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -2081,6 +2086,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["CatchTestAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -2827,6 +2834,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["DistanceSensorAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -2964,6 +2973,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["DriveWheelTurnsAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -3173,6 +3184,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["ElementFitAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -3516,6 +3529,13 @@ export interface components {
             probability: number;
             /** @description Expected mass per revolution, as `volume-check` finds it. */
             expected: components["schemas"]["ExpectedMassPerRevolution"];
+        };
+        /** @description What a table says in a column of its sender. */
+        GivenCell: {
+            /** @description Name of the column. */
+            column: string;
+            /** @description Its text; where the rows of a question differ, all of them, separated by semicolons. */
+            text: string;
         };
         /** @description The ground of a count, in one of four forms: rowLength with rowSpacing, length with width, area, or hoopDiameter. */
         GroundOfCount: {
@@ -4514,6 +4534,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["MeterSpeedAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -4684,6 +4706,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["NewLotAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -5342,6 +5366,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["ProductRateAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -6188,6 +6214,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["SeedRowLimitAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -6375,6 +6403,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["SeedingRateAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -6656,6 +6686,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["StandCountAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -6787,6 +6819,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["StandRiskAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -7381,6 +7415,8 @@ export interface components {
             line: number;
             /** @description What the table calls the test; absent when no table was sent. */
             test?: string;
+            /** @description What the table says in the columns `note`, `meter` and any whose name begins with `x-`; absent when it says nothing there or no table was sent. */
+            given?: components["schemas"]["GivenCell"][];
             /** @description What the question would be answered alone; absent when there is a problem. */
             result?: components["schemas"]["VolumeCheckAnswer"];
             /** @description What the question would be refused with alone; absent when there is a result. */
@@ -7786,10 +7822,14 @@ export interface components {
     };
     parameters: {
         /**
-         * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+         * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
          * @example 100
          */
         Limit: string;
+        /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+        Separator: "comma" | "semicolon";
+        /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+        Bom: "yes" | "no";
         /**
          * @description Where to go on: the cursor of the previous page's next link.
          * @example eyJ2IjoxfQ
@@ -7981,6 +8021,7 @@ export type FilledTankOfProduct = components['schemas']['FilledTankOfProduct'];
 export type FindingAnswer = components['schemas']['FindingAnswer'];
 export type FittedElement = components['schemas']['FittedElement'];
 export type FittingElementAnswer = components['schemas']['FittingElementAnswer'];
+export type GivenCell = components['schemas']['GivenCell'];
 export type GroundOfCount = components['schemas']['GroundOfCount'];
 export type HistoryItem = components['schemas']['HistoryItem'];
 export type HistoryItemPage = components['schemas']['HistoryItemPage'];
@@ -8202,6 +8243,8 @@ export type ResponseUnauthorized = components['responses']['Unauthorized'];
 export type ResponseUnprocessableEntity = components['responses']['UnprocessableEntity'];
 export type ResponseUnsupportedMediaType = components['responses']['UnsupportedMediaType'];
 export type ParameterLimit = components['parameters']['Limit'];
+export type ParameterSeparator = components['parameters']['Separator'];
+export type ParameterBom = components['parameters']['Bom'];
 export type ParameterCursor = components['parameters']['Cursor'];
 export type ParameterIdempotencyKey = components['parameters']['IdempotencyKey'];
 export type ParameterMachine = components['parameters']['Machine'];
@@ -8250,10 +8293,14 @@ export interface operations {
                 /** @description newest-first (the default) or oldest-first. */
                 order?: "newest-first" | "oldest-first";
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -8308,10 +8355,14 @@ export interface operations {
         parameters: {
             query?: {
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -8366,10 +8417,14 @@ export interface operations {
         parameters: {
             query?: {
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -8693,6 +8748,7 @@ export interface operations {
             content: {
                 "application/x-ndjson": components["schemas"]["CatchTestRequest"];
                 "text/csv": string;
+                "text/tab-separated-values": string;
             };
         };
         responses: {
@@ -8795,10 +8851,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -9095,10 +9155,14 @@ export interface operations {
                  */
                 machine?: string;
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
             };
             header?: never;
             path?: never;
@@ -9194,10 +9258,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -9856,10 +9924,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -9914,10 +9986,14 @@ export interface operations {
         parameters: {
             query?: {
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -10315,10 +10391,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -10613,10 +10693,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -11197,10 +11281,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -11594,10 +11682,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -11939,10 +12031,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -12170,10 +12266,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -12952,10 +13052,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -13216,10 +13320,14 @@ export interface operations {
                 /** @description Units of the answer; as-asked keeps what was entered. */
                 units?: components["parameters"]["Units"];
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ
@@ -13484,10 +13592,14 @@ export interface operations {
                 /** @description Retired ones too: true or false. Default false. */
                 includeRetired?: boolean;
                 /**
-                 * @description Items on a page, 1 to 1000, or all for a stream of NDJSON without pages. Default 100.
+                 * @description Items on a page, 1 to 1000, or all for a stream of CSV or NDJSON without pages. Default 100, for CSV all.
                  * @example 100
                  */
                 limit?: components["parameters"]["Limit"];
+                /** @description What separates the cells of CSV: comma (the default), or semicolon, which comes with decimal commas. */
+                separator?: components["parameters"]["Separator"];
+                /** @description Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the default). */
+                bom?: components["parameters"]["Bom"];
                 /**
                  * @description Where to go on: the cursor of the previous page's next link.
                  * @example eyJ2IjoxfQ

@@ -293,32 +293,6 @@ public sealed class TableBatchTests
         Assert.Contains("#/scale: This member is missing", rows[1]["detail"], StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task Answers_AsATable_GiveBackWhatIsTheSendersOwn()
-    {
-        using var response = await SendAsync(
-            "test,x-field,note,meter,scale.division [kg],net [kg],revolutions [rev],x-=sum\nA,north,first,rear,0.02,14.5,40,\nA,north,second,,,14.6,40,'=1\nB,,,,0.02,,,\n",
-            Batches.Csv
-        );
-
-        var text = await response.Content.ReadAsStringAsync();
-        var rows = Rfc4180.Read(text);
-        Assert.StartsWith("line,test,x-field,note,meter,x-=sum,status,errors,detail,", text, StringComparison.Ordinal);
-        Assert.Equal(
-            ["north", "first; second", "rear", "'=1"],
-            ((string[])["x-field", "note", "meter", "x-=sum"]).Select(name => rows[0][name])
-        );
-        Assert.Equal("", rows[1]["x-field"]);
-    }
-
-    [Fact]
-    public async Task Answers_ToATableWithAMark_BeginWithOne()
-    {
-        using var response = await SendAsync($"\uFEFF{Header}\nA,0.02,14.5,40\n", Batches.Csv);
-
-        Assert.Equal([0xEF, 0xBB, 0xBF], (await response.Content.ReadAsByteArrayAsync())[..3]);
-    }
-
     [Theory]
     [InlineData("text/csv")]
     [InlineData("text/tab-separated-values")]
