@@ -33,8 +33,8 @@ internal sealed partial record TableFormat(char Separator, char DecimalSign, boo
 
     /// <summary>The number in a cell, or code and sentence of what is wrong with it.</summary>
     /// <remarks>
-    /// A comma is a decimal sign only where it cannot be anything else. A point in a table with semicolons is one too, and a comma in one with
-    /// tabs, unless the number would also be a usual way to write thousands.
+    /// A comma is a decimal sign only where it cannot be anything else. A point in a table with semicolons is one too, and a comma in one
+    /// with tabs, unless the number would also be a usual way to write thousands.
     /// </remarks>
     public (double Number, (ErrorCode Code, string Detail)? Fault) Read(string cell)
     {

@@ -12,7 +12,8 @@ namespace CalibrationApi.Plumbing.Lists;
 /// <remarks>
 /// The columns follow from the type of the records and from the units asked for, never from what the records hold, so that all pages of
 /// a list fit together. A member within a member becomes <c>outer.inner</c>. With one system of units the unit of a quantity stands in the
-/// header in brackets; otherwise records can differ in it, so it stands in a column beside. What a record has several of stands in one cell.
+/// header in brackets; otherwise records can differ in it, so it stands in a column beside. What a record has several of stands in one
+/// cell.
 /// </remarks>
 internal sealed class ListTable
 {
@@ -31,7 +32,8 @@ internal sealed class ListTable
 
     /// <summary>The table of a list of records.</summary>
     /// <param name="leading">
-    /// Columns that come first, also those that the service adds to what the type describes; the others follow in the order of the contract.
+    /// Columns that come first, also those that the service adds to what the type describes; the others follow in the order of the
+    /// contract.
     /// </param>
     public static ListTable Of<TRecord>(params IReadOnlyList<string> leading) => new(typeof(TRecord), leading);
 
