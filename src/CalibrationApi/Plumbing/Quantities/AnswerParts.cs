@@ -32,8 +32,8 @@ public sealed class AssumptionAnswer
     public required string Name { get; init; }
 
     /// <summary>
-    /// The member that overrides it, as a JSON pointer into the question (of a stored test, into its resolved question). Absent
-    /// where nothing overrides it. Without a <c>value</c>, <c>number</c>, <c>word</c> or <c>flag</c> here, what goes there has more than one
+    /// The member that overrides it, as a JSON pointer into the question (of a stored test, into its resolved question). Absent where
+    /// nothing overrides it. Without a <c>value</c>, <c>number</c>, <c>word</c> or <c>flag</c> here, what goes there has more than one
     /// part, or was found from the question.
     /// </summary>
     public string? Pointer { get; init; }
