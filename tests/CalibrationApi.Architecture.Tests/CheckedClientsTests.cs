@@ -18,7 +18,8 @@ public sealed partial class CheckedClientsTests
         ["tests/CalibrationApi.Contract.Tests/ContractCheckingHandlerTests.cs"] = "Tests the check itself.",
         ["tests/CalibrationApi.Tests/Plumbing/Batch/BatchStreamTests.cs"] =
             "Reads answers piece by piece and leaves them; the check reads them whole.",
-        ["tests/CalibrationApi.Tests/Hosting/Pipeline/CompressionTests.cs"] = "Reads answers as they travel; the check reads them unpacked.",
+        ["tests/CalibrationApi.Tests/Hosting/Pipeline/CompressedAnswersTests.cs"] =
+            "Reads answers as they travel; the check reads them unpacked.",
         ["tests/CalibrationApi.Architecture.Tests/EndpointsTests.cs"] =
             "Asks every route for one refusal, whatever the contract says of it.",
     };
