@@ -137,6 +137,71 @@ public static class UnitTable
             ["ton"] = ["t", "ton-us", "ton-uk"],
         };
 
+    /// <summary>What people write for a unit, in any case, and the symbol that it has here. Only where it cannot mean another unit.</summary>
+    public static IReadOnlyDictionary<string, string> Spellings { get; } =
+        new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
+        {
+            ["mph"] = "mi/h",
+            ["kph"] = "km/h",
+            ["kmh"] = "km/h",
+            ["lbs"] = "lb",
+            ["pounds"] = "lb",
+            ["lbs/ac"] = "lb/ac",
+            ["lb/acre"] = "lb/ac",
+            ["lbs/acre"] = "lb/ac",
+            ["lbs/rev"] = "lb/rev",
+            ["kgs"] = "kg",
+            ["kilo"] = "kg",
+            ["gram"] = "g",
+            ["grams"] = "g",
+            ["tonne"] = "t",
+            ["tonnes"] = "t",
+            ["ounces"] = "oz",
+            ["revs"] = "rev",
+            ["revolutions"] = "rev",
+            ["turns"] = "rev",
+            ["r/min"] = "rpm",
+            ["rev/min"] = "rpm",
+            ["plants/ft2"] = "/ft2",
+            ["seeds/ft2"] = "/ft2",
+            ["plants/m2"] = "/m2",
+            ["seeds/m2"] = "/m2",
+            ["plants/ac"] = "/ac",
+            ["seeds/ac"] = "/ac",
+            ["plants/ha"] = "/ha",
+            ["seeds/ha"] = "/ha",
+            ["seeds/lb"] = "/lb",
+            ["seeds/kg"] = "/kg",
+            ["seeds/ft"] = "/ft",
+            ["seeds/m"] = "/m",
+            ["acre"] = "ac",
+            ["acres"] = "ac",
+            ["hectare"] = "ha",
+            ["hectares"] = "ha",
+            ["feet"] = "ft",
+            ["inch"] = "in",
+            ["inches"] = "in",
+            ["metres"] = "m",
+            ["meters"] = "m",
+            ["litre"] = "L",
+            ["liter"] = "L",
+            ["litres"] = "L",
+            ["liters"] = "L",
+            ["sec"] = "s",
+            ["hr"] = "h",
+            ["percent"] = "%",
+        };
+
+    /// <summary>The unit that somebody meant who wrote no symbol: a usual spelling, or a symbol in another case; null where none is clear.</summary>
+    public static Unit? Meant(string text)
+    {
+        var trimmed = text.Trim();
+        if (Spellings.TryGetValue(trimmed, out var symbol))
+            return Find(symbol);
+        var near = All.Where(unit => string.Equals(unit.Symbol, trimmed, StringComparison.OrdinalIgnoreCase)).ToArray();
+        return near.Length == 1 ? near[0] : null;
+    }
+
     /// <summary>The unit with exactly this symbol (case counts), or null.</summary>
     public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol);
 

@@ -50,6 +50,25 @@ public sealed class UnitTableTests
         Assert.Equal(UnitTable.All, Enum.GetValues<Dimension>().SelectMany(UnitTable.Of));
 
     [Fact]
+    public void Spellings_OfPeople_AreNoSymbolsThemselvesAndLeadToOne() => Assert.All(UnitTable.Spellings, spelling =>
+        {
+            Assert.Null(UnitTable.Find(spelling.Key));
+            Assert.False(UnitTable.Ambiguous.ContainsKey(spelling.Key));
+            Assert.Equal(spelling.Value, UnitTable.Meant(spelling.Key)?.Symbol);
+        });
+
+    [Theory]
+    [InlineData("MPH", "mi/h")]
+    [InlineData(" kg", "kg")]
+    [InlineData("KG", "kg")]
+    [InlineData("degc", "degC")]
+    [InlineData("bu", null)]
+    [InlineData("stone", null)]
+    [InlineData("", null)]
+    public void Meant_WhatPeopleWrite_IsTheUnitWhereItIsClear(string text, string? symbol) =>
+        Assert.Equal(symbol, UnitTable.Meant(text)?.Symbol);
+
+    [Fact]
     public void All_UcumCodes_AreUniqueWithinADimension() =>
         Assert.All(Enum.GetValues<Dimension>(), dimension =>
             Assert.Distinct(UnitTable.Of(dimension).Select(unit => unit.Ucum ?? unit.Symbol))

@@ -99,6 +99,8 @@ internal static class KeepWorkspace
                 return Pages.NotFound();
             if (Preconditions.Refusal(expected, ETag(current)) is { } refusal)
                 return refusal;
+            if (ReadOnlyMembersAttribute.Changed(body.ReadOnly, Node(current)) is { Length: > 0 } changed)
+                return ProblemResult.Invalid(changed);
             if (request.Retired == true && id == own)
                 return ProblemResult.Invalid([
                     new ProblemError

@@ -5,6 +5,7 @@ using CalibrationApi.Plumbing.Members;
 namespace CalibrationApi.Administration.Workspaces;
 
 /// <summary>A workspace: what one farm, dealer or customer keeps, and what only its keys open.</summary>
+[ReadOnlyMembers("revision", "createdAt", "updatedAt")]
 public sealed class WorkspaceRequest : IStoredRequest
 {
     internal const int LongestName = 200;

@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.IO.Pipelines;
 using System.Reflection;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -33,8 +32,11 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
     /// <summary>The body as it was sent, for requests that are stored as entered; empty for others.</summary>
     public string Entered { get; private init; } = "";
 
-    /// <summary>SHA-256 of the body as it was sent, for requests that are stored; empty for others.</summary>
+    /// <summary>SHA-256 of what the body says, for requests that are stored; empty for others.</summary>
     public string Fingerprint { get; private init; } = "";
+
+    /// <summary>The members of an answer that came along although a request cannot set them, as they were sent.</summary>
+    internal IReadOnlyDictionary<string, JsonElement> ReadOnly { get; private init; } = ReadOnlyMembersAttribute.None;
 
     private T? Read { get; }
 
@@ -63,7 +65,9 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
             return Failed(ProblemResult.Of(StatusCodes.Status413PayloadTooLarge, ErrorCodes.BodyTooLarge, JsonBody.TooLarge(context)));
         try
         {
-            return Parse(bytes.AsSpan(0, length), context);
+            var body = bytes.AsSpan(0, length);
+            var readOnly = HttpMethods.IsPut(context.Request.Method) ? ReadOnlyMembersAttribute.TakeFrom(typeof(T), body) : null;
+            return Parse(body, context, readOnly ?? ReadOnlyMembersAttribute.None);
         }
         finally
         {
@@ -75,14 +79,15 @@ public sealed class JsonBody<T> : IEndpointParameterMetadataProvider
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
         builder.Metadata.Add(new AcceptsMetadata(["application/json"], typeof(T)));
 
-    private static JsonBody<T> Parse(ReadOnlySpan<byte> body, HttpContext context)
+    private static JsonBody<T> Parse(ReadOnlySpan<byte> body, HttpContext context, IReadOnlyDictionary<string, JsonElement> readOnly)
     {
         var options = context.RequestServices.GetRequiredService<IOptions<JsonOptions>>().Value.SerializerOptions;
         var (value, problem) = JsonBody.Parse(ref body, (JsonTypeInfo<T>)options.GetTypeInfo(typeof(T)));
         return new JsonBody<T>(value, problem)
         {
             Entered = IsStored && value is not null ? Encoding.UTF8.GetString(body) : "",
-            Fingerprint = IsStored && value is not null ? Convert.ToHexStringLower(SHA256.HashData(body)) : "",
+            ReadOnly = readOnly,
+            Fingerprint = IsStored && value is not null ? BodyMeaning.Fingerprint(body) : "",
         };
     }
 

@@ -36,8 +36,14 @@ internal static class Rules
             return (ErrorCodes.UnitMissing, $"A number without a unit cannot be used. Add one of: {units}.");
         if (UnitTable.Find(symbol) is { } other)
             return (ErrorCodes.UnitWrongDimension, $"'{other.Symbol}' does not fit here. Use one of: {units}.");
-        return UnitTable.Ambiguous.TryGetValue(symbol, out var meanings)
+        if (UnitTable.Meant(symbol) is { } meant)
+            return meant.Dimension == dimension
+                ? (ErrorCodes.UnitUnknown, $"Write {meant.Symbol}: '{Excerpt.Of(symbol, 40)}' is not how this unit is written here.")
+                : (ErrorCodes.UnitWrongDimension, $"'{Excerpt.Of(symbol, 40)}' does not fit here. Use one of: {units}.");
+        if (!UnitTable.Ambiguous.TryGetValue(symbol, out var meanings))
+            return (ErrorCodes.UnitUnknown, $"'{Excerpt.Of(symbol, 40)}' is not a unit known here. Use one of: {units}.");
+        return Array.Exists(meanings, one => UnitTable.Get(one).Dimension == dimension)
             ? (ErrorCodes.UnitAmbiguous, $"'{symbol}' can mean more than one unit. Write which: {string.Join(", ", meanings)}.")
-            : (ErrorCodes.UnitUnknown, $"'{Excerpt.Of(symbol, 40)}' is not a unit known here. Use one of: {units}.");
+            : (ErrorCodes.UnitWrongDimension, $"'{symbol}' does not fit here. Use one of: {units}.");
     }
 }

@@ -78,7 +78,9 @@ internal static class DescribedRecordEndpoints
             .WithName($"replace{name}")
             .Needs(Scope.Write)
             .WithSummary($"Describes a {what} anew, or retires it.")
-            .WithDescription("The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.")
+            .WithDescription(
+                "The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match."
+            )
             .Produces<TAnswer>(StatusCodes.Status200OK)
             .WithMetadata(Declared.Replacing);
 #pragma warning restore RDG011

@@ -112,6 +112,8 @@ internal sealed class DescribedRecords<T>(RecordKind kind, string path, ListTabl
             return NotFound();
         if (Preconditions.Refusal(expected, RecordBody.ETag(current)) is { } refusal)
             return refusal;
+        if (ReadOnlyMembersAttribute.Changed(body.ReadOnly, RecordBody.Node(current, null)) is { Length: > 0 } changed)
+            return ProblemResult.Invalid(changed);
         if (MissingReferences(connection, workspace, request) is { } missing)
             return missing;
         var next = current with

@@ -7,6 +7,7 @@ using CalibrationApi.Storage.Described;
 namespace CalibrationApi.Records.Describing;
 
 /// <summary>A request that describes a thing: a machine, a product, a lot, a scale, a container, a plan.</summary>
+[ReadOnlyMembers("revision", "createdAt", "updatedAt")]
 public abstract class DescribedRequest : IStoredRequest
 {
     /// <summary>

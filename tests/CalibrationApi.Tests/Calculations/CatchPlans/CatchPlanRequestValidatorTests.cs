@@ -44,6 +44,8 @@ public sealed class CatchPlanRequestValidatorTests
     [InlineData("/container/volume/unit", "\"bu\"", "#/container/volume", "unit-ambiguous")]
     [InlineData("/meters/0/bulkDensity/unit", "\"lb/bu\"", "#/meters/0/bulkDensity", "unit-ambiguous")]
     [InlineData("/groundSpeed/unit", "\"kph\"", "#/groundSpeed", "unit-unknown")]
+    [InlineData("/groundSpeed/unit", "\"lbs\"", "#/groundSpeed", "unit-wrong-dimension")]
+    [InlineData("/groundSpeed/unit", "\"bu\"", "#/groundSpeed", "unit-wrong-dimension")]
     [InlineData("/groundSpeed/unit", "\"rpm\"", "#/groundSpeed", "unit-wrong-dimension")]
     [InlineData("/meters/0/targetRate/unit", "null", "#/meters/0/targetRate", "unit-missing")]
     [InlineData("/shortestRun", """{ "value": 6, "unit": "min" }""", "#/shortestRun", "settings-at-odds")]

@@ -23,7 +23,7 @@ public sealed class MeterSpeedRequestValidatorTests
     [InlineData("/fieldEfficiency/value", "0", "#/fieldEfficiency", "number-out-of-range")]
     [InlineData("/elements", "[]", "#/elements", "too-few")]
     [InlineData("/elements/0/massPerRevolution/value", "0", "#/elements/0/massPerRevolution", "number-out-of-range")]
-    [InlineData("/elements/0/massPerRevolution/unit", "\"bu\"", "#/elements/0/massPerRevolution", "unit-ambiguous")]
+    [InlineData("/elements/0/massPerRevolution/unit", "\"bu\"", "#/elements/0/massPerRevolution", "unit-wrong-dimension")]
     [InlineData("/elements/1/measuredAt", "[]", "#/elements/1/measuredAt", "too-few")]
     [InlineData("/elements/1/measuredAt/0/meterSpeed/value", "60", "#/elements/1/measuredAt", "settings-at-odds")]
     [InlineData("/elements/1/measuredAt/1/massPerRevolution/value", "0.01", "#/elements/1/measuredAt", "settings-at-odds")]

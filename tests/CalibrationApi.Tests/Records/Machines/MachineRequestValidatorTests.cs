@@ -143,7 +143,8 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
         );
         var id = await service.CreateAsync("/v1/plans", plan);
         Assert.Equal(64, (await service.GetAsync($"/v1/plans/{id}/catch-plan")).Expect(200).Body.List("/meters").Count);
-        Assert.Contains("meters.63.elements.49.name", Rfc4180.Read((await service.GetAsync("/v1/machines", "text/csv")).Text)[0].Keys);
+        var row = Rfc4180.Read((await service.GetAsync("/v1/machines", "text/csv")).Text)[0];
+        Assert.Equal(64, row["meters.elements.name"].Split("; ").Length);
     }
 
     [Fact]
