@@ -192,7 +192,9 @@ public static class UnitTable
             ["percent"] = "%",
         };
 
-    /// <summary>The unit that somebody meant who wrote no symbol: a usual spelling, or a symbol in another case; null where none is clear.</summary>
+    /// <summary>
+    /// The unit that somebody meant who wrote no symbol: a usual spelling, or a symbol in another case; null where none is clear.
+    /// </summary>
     public static Unit? Meant(string text)
     {
         var trimmed = text.Trim();

@@ -3,7 +3,9 @@ using CalibrationApi.Plumbing.Bodies;
 
 namespace CalibrationApi.Tests.Plumbing.Bodies;
 
-/// <summary>What a body says, whichever way it is written (RFC 8785, 3.2, for white space, numbers, strings and the order of members).</summary>
+/// <summary>
+/// What a body says, whichever way it is written (RFC 8785, 3.2, for white space, numbers, strings and the order of members).
+/// </summary>
 public sealed class BodyMeaningTests
 {
     [Theory]

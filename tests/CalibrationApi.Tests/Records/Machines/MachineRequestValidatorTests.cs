@@ -143,8 +143,8 @@ public sealed class MachineRequestValidatorTests(RecordService service) : IClass
         );
         var id = await service.CreateAsync("/v1/plans", plan);
         Assert.Equal(64, (await service.GetAsync($"/v1/plans/{id}/catch-plan")).Expect(200).Body.List("/meters").Count);
-        var row = Rfc4180.Read((await service.GetAsync("/v1/machines", "text/csv")).Text)[0];
-        Assert.Equal(64, row["meters.elements.name"].Split("; ").Length);
+        var rows = Rfc4180.Read((await service.GetAsync("/v1/machines", "text/csv")).Text);
+        Assert.Contains(rows, row => row["meters.elements.name"].Split("; ").Length == 64);
     }
 
     [Fact]
