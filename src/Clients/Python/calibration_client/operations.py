@@ -443,7 +443,8 @@ class Operations(Caller):
     ) -> Described[schema.ContainerAnswer, schema.ContainerRequest]:
         """Describes a container anew, or retires it.
 
-        The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+        The whole description takes the place of the earlier one, so change what you read and send that: its revision
+        and times may come along unchanged. Send the ETag of your last GET as If-Match.
 
         Args:
             if_match: The entity tag of the revision that you are changing. If somebody else changed it first,
@@ -778,7 +779,8 @@ class Operations(Caller):
     ) -> Described[schema.LotAnswer, schema.LotRequest]:
         """Describes a lot of a product anew, or retires it.
 
-        The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+        The whole description takes the place of the earlier one, so change what you read and send that: its revision
+        and times may come along unchanged. Send the ETag of your last GET as If-Match.
 
         Args:
             if_match: The entity tag of the revision that you are changing. If somebody else changed it first,
@@ -870,7 +872,8 @@ class Operations(Caller):
     ) -> Described[schema.MachineAnswer, schema.MachineRequest]:
         """Describes a machine with its meters anew, or retires it.
 
-        The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+        The whole description takes the place of the earlier one, so change what you read and send that: its revision
+        and times may come along unchanged. Send the ETag of your last GET as If-Match.
 
         Args:
             if_match: The entity tag of the revision that you are changing. If somebody else changed it first,
@@ -1074,7 +1077,8 @@ class Operations(Caller):
     ) -> Described[schema.PlanAnswer, schema.PlanRequest]:
         """Describes a plan for a field anew, or retires it.
 
-        The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+        The whole description takes the place of the earlier one, so change what you read and send that: its revision
+        and times may come along unchanged. Send the ETag of your last GET as If-Match.
 
         Args:
             if_match: The entity tag of the revision that you are changing. If somebody else changed it first,
@@ -1206,7 +1210,8 @@ class Operations(Caller):
     ) -> Described[schema.ProductAnswer, schema.ProductRequest]:
         """Describes a product anew, or retires it.
 
-        The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+        The whole description takes the place of the earlier one, so change what you read and send that: its revision
+        and times may come along unchanged. Send the ETag of your last GET as If-Match.
 
         Args:
             if_match: The entity tag of the revision that you are changing. If somebody else changed it first,
@@ -1396,7 +1401,8 @@ class Operations(Caller):
     ) -> Described[schema.ScaleAnswer, schema.ScaleRequest]:
         """Describes a scale anew, or retires it.
 
-        The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+        The whole description takes the place of the earlier one, so change what you read and send that: its revision
+        and times may come along unchanged. Send the ETag of your last GET as If-Match.
 
         Args:
             if_match: The entity tag of the revision that you are changing. If somebody else changed it first,

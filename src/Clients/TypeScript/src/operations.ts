@@ -97,7 +97,7 @@ export interface Calls {
   /**
    * Describes a container anew, or retires it.
    *
-   * The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+   * The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
    */
   replaceContainer: Call<"replaceContainer", "replaceContainer">;
   /**
@@ -175,7 +175,7 @@ export interface Calls {
   /**
    * Describes a lot of a product anew, or retires it.
    *
-   * The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+   * The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
    */
   replaceLot: Call<"replaceLot", "replaceLot">;
   /**
@@ -199,7 +199,7 @@ export interface Calls {
   /**
    * Describes a machine with its meters anew, or retires it.
    *
-   * The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+   * The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
    */
   replaceMachine: Call<"replaceMachine", "replaceMachine">;
   /**
@@ -247,7 +247,7 @@ export interface Calls {
   /**
    * Describes a plan for a field anew, or retires it.
    *
-   * The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+   * The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
    */
   replacePlan: Call<"replacePlan", "replacePlan">;
   /**
@@ -277,7 +277,7 @@ export interface Calls {
   /**
    * Describes a product anew, or retires it.
    *
-   * The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+   * The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
    */
   replaceProduct: Call<"replaceProduct", "replaceProduct">;
   /**
@@ -319,7 +319,7 @@ export interface Calls {
   /**
    * Describes a scale anew, or retires it.
    *
-   * The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+   * The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
    */
   replaceScale: Call<"replaceScale", "replaceScale">;
   /**

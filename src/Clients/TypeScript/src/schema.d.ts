@@ -344,7 +344,7 @@ export interface paths {
         get: operations["getContainer"];
         /**
          * Describes a container anew, or retires it.
-         * @description The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+         * @description The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
          */
         put: operations["replaceContainer"];
         post?: never;
@@ -628,7 +628,7 @@ export interface paths {
         get: operations["getLot"];
         /**
          * Describes a lot of a product anew, or retires it.
-         * @description The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+         * @description The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
          */
         put: operations["replaceLot"];
         post?: never;
@@ -676,7 +676,7 @@ export interface paths {
         get: operations["getMachine"];
         /**
          * Describes a machine with its meters anew, or retires it.
-         * @description The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+         * @description The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
          */
         put: operations["replaceMachine"];
         post?: never;
@@ -852,7 +852,7 @@ export interface paths {
         get: operations["getPlan"];
         /**
          * Describes a plan for a field anew, or retires it.
-         * @description The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+         * @description The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
          */
         put: operations["replacePlan"];
         post?: never;
@@ -944,7 +944,7 @@ export interface paths {
         get: operations["getProduct"];
         /**
          * Describes a product anew, or retires it.
-         * @description The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+         * @description The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
          */
         put: operations["replaceProduct"];
         post?: never;
@@ -1036,7 +1036,7 @@ export interface paths {
         get: operations["getScale"];
         /**
          * Describes a scale anew, or retires it.
-         * @description The whole description takes the place of the earlier one. Send the ETag of your last GET as If-Match.
+         * @description The whole description takes the place of the earlier one, so change what you read and send that: its revision and times may come along unchanged. Send the ETag of your last GET as If-Match.
          */
         put: operations["replaceScale"];
         post?: never;
