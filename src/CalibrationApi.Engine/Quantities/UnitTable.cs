@@ -137,7 +137,9 @@ public static class UnitTable
             ["ton"] = ["t", "ton-us", "ton-uk"],
         };
 
-    /// <summary>What people write for a unit, in any case, and the symbol that it has here. Only where it cannot mean another unit.</summary>
+    /// <summary>
+    /// What people write for a unit, in any case, and the symbol that it has here. Only where it cannot mean another unit.
+    /// </summary>
     public static IReadOnlyDictionary<string, string> Spellings { get; } =
         new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
         {

@@ -9,7 +9,28 @@ namespace CalibrationApi.Evidence.History;
 /// <summary>Which lines of the history are wanted.</summary>
 internal sealed class HistoryQuery : RecordPageQuery
 {
-    internal static readonly string[] Verdicts = ["investigate", "repeat", "keep", "adopt", "passed", "failed"];
+    private static readonly string[] OfTests = ["investigate", "repeat", "keep", "adopt"];
+    private static readonly string[] OfChecks = ["passed", "failed"];
+
+    /// <summary>Verdicts that the lines of a list can have.</summary>
+    /// <param name="kind">Kind of its records; null for all kinds.</param>
+    internal static IReadOnlyList<string> Verdicts(string? kind) =>
+        kind switch
+        {
+            EvidenceKind.CatchTest => OfTests,
+            EvidenceKind.ScaleCheck => OfChecks,
+            _ => [.. OfTests, .. OfChecks],
+        };
+
+    /// <summary>Filters that can match no line of a list, because none of its lines has what they ask for.</summary>
+    /// <param name="kind">Kind of its records; null for all kinds.</param>
+    internal static IReadOnlyList<string> Unfitting(string? kind) =>
+        kind switch
+        {
+            EvidenceKind.Adoption => ["scale", "plan", "verdict"],
+            EvidenceKind.ScaleCheck => ["machine", "meter", "element", "product", "lot", "plan"],
+            _ => [],
+        };
 
     /// <summary>Only the machine with this id.</summary>
     [FromQuery(Name = "machine")]
@@ -82,6 +103,21 @@ internal sealed class HistoryQuery : RecordPageQuery
     /// <summary>The filter; a problem when a parameter is wrong.</summary>
     public (HistoryFilter Filter, ProblemResult? Problem) Read(string? kind)
     {
+        var sent = ((string Name, string? Value)[])
+            [
+                ("machine", Machine),
+                ("meter", Meter),
+                ("element", Element),
+                ("product", Product),
+                ("lot", Lot),
+                ("scale", Scale),
+                ("plan", Plan),
+                ("verdict", Verdict),
+            ];
+        var unfitting = Unfitting(kind);
+        // Told alone, as any other parameter that a list does not take.
+        if (Array.Find(sent, one => one.Value is not null && unfitting.Contains(one.Name)) is { Name: { } name })
+            return (new HistoryFilter(), ProblemResult.Unreadable(NotTaken(name)));
         var errors = new List<ProblemError>();
         var filter = new HistoryFilter
         {
@@ -93,11 +129,19 @@ internal sealed class HistoryQuery : RecordPageQuery
             Lot = Lot,
             Scale = Scale,
             Plan = Plan,
-            Verdict = QueryWord.Read("verdict", Verdict, Verdicts, errors),
+            Verdict = QueryWord.Read("verdict", Verdict, Verdicts(kind), errors),
             From = EnteredInstant.Parameter("from", From, errors),
             Until = EnteredInstant.Parameter("until", Until, errors),
             NewestFirst = QueryWord.IsNewestFirst(Order, errors),
         };
         return (filter, errors.Count == 0 ? null : ProblemResult.Invalid(errors));
     }
+
+    private static ProblemError NotTaken(string parameter) =>
+        new()
+        {
+            Parameter = parameter,
+            Code = ErrorCodes.MemberUnknown,
+            Detail = "No line of this list has that, so nothing would match. Leave it out, or use it with /v1/history.",
+        };
 }

@@ -5,6 +5,7 @@ using CalibrationApi.Plumbing.Bodies;
 using CalibrationApi.Plumbing.Http;
 using CalibrationApi.Plumbing.Keeping;
 using CalibrationApi.Plumbing.Lists;
+using CalibrationApi.Storage.History;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -28,7 +29,6 @@ internal sealed class QueryParameters : IOperationFilter
         ["wait"] = schema => (schema.Pattern, schema.Default) = (ChangesQuery.WaitPattern, "0s"),
         ["kind"] = schema => Words(schema, ChangesQuery.Kinds, null),
         ["order"] = schema => Words(schema, QueryWord.Orders, QueryWord.Orders[0]),
-        ["verdict"] = schema => Words(schema, HistoryQuery.Verdicts, null),
         ["from"] = schema => schema.Format = "date-time",
         ["until"] = schema => schema.Format = "date-time",
         ["at"] = schema => schema.Format = "date-time",
@@ -64,8 +64,18 @@ internal sealed class QueryParameters : IOperationFilter
 
     private const string SomeId = "019a0000-0000-7000-8000-000000000000";
 
+    private static readonly Dictionary<string, string?> KindsOfLists = new()
+    {
+        ["listHistory"] = null,
+        ["listCatchTests"] = EvidenceKind.CatchTest,
+        ["listAdoptions"] = EvidenceKind.Adoption,
+        ["listScaleChecks"] = EvidenceKind.ScaleCheck,
+    };
+
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
+        if (KindsOfLists.TryGetValue(operation.OperationId!, out var kind))
+            FitTo(kind, operation);
         foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
         {
             // A comment on the handler goes before the common sentence.
@@ -84,6 +94,15 @@ internal sealed class QueryParameters : IOperationFilter
             else if (parameter.In == ParameterLocation.Query)
                 schema.MaxLength = RequestFilter.LongestParameter;
         }
+    }
+
+    // A list takes only filters that can match.
+    private static void FitTo(string? kind, OpenApiOperation operation)
+    {
+        var unfitting = HistoryQuery.Unfitting(kind);
+        operation.Parameters = [.. operation.Parameters!.Where(parameter => !unfitting.Contains(parameter.Name))];
+        if (operation.Parameters.FirstOrDefault(parameter => parameter.Name == "verdict")?.Schema is OpenApiSchema schema)
+            Words(schema, HistoryQuery.Verdicts(kind), null);
     }
 
     private static void Words(OpenApiSchema schema, IReadOnlyList<string> words, string? usual)
