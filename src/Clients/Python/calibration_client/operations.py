@@ -217,7 +217,7 @@ class Operations(Caller):
         lot: str | None = None,
         scale: str | None = None,
         plan: str | None = None,
-        verdict: Literal["investigate", "repeat", "keep", "adopt", "passed", "failed"] | None = None,
+        verdict: Literal["investigate", "repeat", "keep", "adopt"] | None = None,
         from_: str | None = None,
         until: str | None = None,
         order: Literal["newest-first", "oldest-first"] | None = None,
@@ -1222,14 +1222,8 @@ class Operations(Caller):
     def list_scale_checks(
         self,
         *,
-        machine: str | None = None,
-        meter: str | None = None,
-        element: str | None = None,
-        product: str | None = None,
-        lot: str | None = None,
         scale: str | None = None,
-        plan: str | None = None,
-        verdict: Literal["investigate", "repeat", "keep", "adopt", "passed", "failed"] | None = None,
+        verdict: Literal["passed", "failed"] | None = None,
         from_: str | None = None,
         until: str | None = None,
         order: Literal["newest-first", "oldest-first"] | None = None,
@@ -1244,13 +1238,7 @@ class Operations(Caller):
         Superseded records stay in the list and say what took their place. As JSON, CSV or NDJSON by the Accept header.
 
         Args:
-            machine: Only the machine with this id.
-            meter: Only this position of a meter.
-            element: Only this metering element.
-            product: Only the product with this id.
-            lot: Only the lot with this id.
             scale: Only the scale with this id.
-            plan: Only the plan with this id.
             verdict: Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks.
             from_: What happened at or after this instant, RFC 3339.
             until: What happened before this instant, RFC 3339.
@@ -1262,7 +1250,7 @@ class Operations(Caller):
             bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
                 default).
         """
-        return self._pages("/v1/scale-checks", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit, "separator": separator, "bom": bom})
+        return self._pages("/v1/scale-checks", {"scale": scale, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def record_scale_check(
         self,
@@ -1577,9 +1565,6 @@ class Operations(Caller):
         element: str | None = None,
         product: str | None = None,
         lot: str | None = None,
-        scale: str | None = None,
-        plan: str | None = None,
-        verdict: Literal["investigate", "repeat", "keep", "adopt", "passed", "failed"] | None = None,
         from_: str | None = None,
         until: str | None = None,
         order: Literal["newest-first", "oldest-first"] | None = None,
@@ -1599,9 +1584,6 @@ class Operations(Caller):
             element: Only this metering element.
             product: Only the product with this id.
             lot: Only the lot with this id.
-            scale: Only the scale with this id.
-            plan: Only the plan with this id.
-            verdict: Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks.
             from_: What happened at or after this instant, RFC 3339.
             until: What happened before this instant, RFC 3339.
             order: newest-first (the default) or oldest-first, by the time when it happened.
@@ -1612,7 +1594,7 @@ class Operations(Caller):
             bom: Whether CSV begins with a byte-order mark, by which some spreadsheets tell UTF-8: yes or no (the
                 default).
         """
-        return self._pages("/v1/adoptions", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "scale": scale, "plan": plan, "verdict": verdict, "from": from_, "until": until, "order": order, "units": units, "limit": limit, "separator": separator, "bom": bom})
+        return self._pages("/v1/adoptions", {"machine": machine, "meter": meter, "element": element, "product": product, "lot": lot, "from": from_, "until": until, "order": order, "units": units, "limit": limit, "separator": separator, "bom": bom})
 
     def adopt_value(
         self,

@@ -7875,8 +7875,6 @@ export interface components {
          * @example 019a0000-0000-7000-8000-000000000000
          */
         Plan: string;
-        /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-        Verdict: "investigate" | "repeat" | "keep" | "adopt" | "passed" | "failed";
         /**
          * @description What happened at or after this instant, RFC 3339.
          * @example 2026-04-01T00:00:00Z
@@ -8254,7 +8252,6 @@ export type ParameterProduct = components['parameters']['Product'];
 export type ParameterLot = components['parameters']['Lot'];
 export type ParameterScale = components['parameters']['Scale'];
 export type ParameterPlan = components['parameters']['Plan'];
-export type ParameterVerdict = components['parameters']['Verdict'];
 export type ParameterFrom = components['parameters']['From'];
 export type ParameterUntil = components['parameters']['Until'];
 export type ParameterOrder = components['parameters']['Order'];
@@ -8835,7 +8832,7 @@ export interface operations {
                  */
                 plan?: components["parameters"]["Plan"];
                 /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-                verdict?: components["parameters"]["Verdict"];
+                verdict?: "investigate" | "repeat" | "keep" | "adopt";
                 /**
                  * @description What happened at or after this instant, RFC 3339.
                  * @example 2026-04-01T00:00:00Z
@@ -9908,7 +9905,7 @@ export interface operations {
                  */
                 plan?: components["parameters"]["Plan"];
                 /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-                verdict?: components["parameters"]["Verdict"];
+                verdict?: "investigate" | "repeat" | "keep" | "adopt" | "passed" | "failed";
                 /**
                  * @description What happened at or after this instant, RFC 3339.
                  * @example 2026-04-01T00:00:00Z
@@ -11980,42 +11977,12 @@ export interface operations {
         parameters: {
             query?: {
                 /**
-                 * @description Only the machine with this id.
-                 * @example 019a0000-0000-7000-8000-000000000000
-                 */
-                machine?: components["parameters"]["Machine"];
-                /**
-                 * @description Only this position of a meter.
-                 * @example rear
-                 */
-                meter?: components["parameters"]["Meter"];
-                /**
-                 * @description Only this metering element.
-                 * @example standard roller
-                 */
-                element?: components["parameters"]["Element"];
-                /**
-                 * @description Only the product with this id.
-                 * @example 019a0000-0000-7000-8000-000000000000
-                 */
-                product?: components["parameters"]["Product"];
-                /**
-                 * @description Only the lot with this id.
-                 * @example 019a0000-0000-7000-8000-000000000000
-                 */
-                lot?: components["parameters"]["Lot"];
-                /**
                  * @description Only the scale with this id.
                  * @example 019a0000-0000-7000-8000-000000000000
                  */
                 scale?: components["parameters"]["Scale"];
-                /**
-                 * @description Only the plan with this id.
-                 * @example 019a0000-0000-7000-8000-000000000000
-                 */
-                plan?: components["parameters"]["Plan"];
                 /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-                verdict?: components["parameters"]["Verdict"];
+                verdict?: "passed" | "failed";
                 /**
                  * @description What happened at or after this instant, RFC 3339.
                  * @example 2026-04-01T00:00:00Z
@@ -13025,18 +12992,6 @@ export interface operations {
                  * @example 019a0000-0000-7000-8000-000000000000
                  */
                 lot?: components["parameters"]["Lot"];
-                /**
-                 * @description Only the scale with this id.
-                 * @example 019a0000-0000-7000-8000-000000000000
-                 */
-                scale?: components["parameters"]["Scale"];
-                /**
-                 * @description Only the plan with this id.
-                 * @example 019a0000-0000-7000-8000-000000000000
-                 */
-                plan?: components["parameters"]["Plan"];
-                /** @description Only this verdict: investigate, repeat, keep or adopt for tests, passed or failed for scale checks. */
-                verdict?: components["parameters"]["Verdict"];
                 /**
                  * @description What happened at or after this instant, RFC 3339.
                  * @example 2026-04-01T00:00:00Z
