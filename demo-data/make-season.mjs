@@ -32,7 +32,7 @@ writeFileSync(new URL('season.json', import.meta.url), `{ "requests": [\n${reque
 function describeThings() {
   const limits = (minimum, maximum) => ({ minimum: q(minimum, 'rpm'), maximum: q(maximum, 'rpm') });
   post('machines', {
-    id: machine, name: 'air seeder', timeZone: 'Europe/Vienna', workingWidth: q(9, 'm'), rowSpacing: q(15, 'cm'), opener: 'disc', openerSpread: q(25, 'mm'), drive: 'separate',
+    id: machine, name: 'air seeder', timeZone: 'Europe/Vienna', workingWidth: q(9, 'm'), rowSpacing: q(15, 'cm'), opener: 'disc', seedRowWidth: q(25, 'mm'), drive: 'separate',
     note: 'Invented, like everything in this file.',
     tanks: [{ name: 'front tank', volume: q(2400, 'L') }, { name: 'middle tank', volume: q(1800, 'L') }, { name: 'rear tank', volume: q(300, 'L') }],
     meters: [
@@ -196,8 +196,8 @@ function check(number, scale, occurredAt, knownKilograms, error, recordedBy, not
   post('scale-checks', { id: id('check', number), scale, readings: knownKilograms.map(known => ({ known: q(known, 'kg'), indicated: q(shown(known * (1 + error), division), 'kg') })), occurredAt, recordedBy, note });
 }
 
-function adopt(number, { meter, element, product, lot }, testNumber, typedIn, occurredAt, recordedBy, why, supersedes, despite) {
-  post('adoptions', { id: id('adoption', number), machine, meter, element, product, lot, test: testNumber ? id('test', testNumber) : undefined, typedIn, why, despite, occurredAt, recordedBy, supersedes });
+function adopt(number, { meter, element, product, lot }, testNumber, typedIn, occurredAt, recordedBy, reason, supersedes, despite) {
+  post('adoptions', { id: id('adoption', number), machine, meter, element, product, lot, test: testNumber ? id('test', testNumber) : undefined, typedIn, reason, despite, occurredAt, recordedBy, supersedes });
 }
 
 function test(number, place, occurredAt, recordedBy, { readings, conditions: [tank, air, moisture], note, supersedes, startValue, ...how }) {

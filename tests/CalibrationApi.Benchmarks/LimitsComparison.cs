@@ -107,7 +107,7 @@ internal sealed class LimitsComparison : IComparison
                 ["product"] = product,
                 ["test"] = stored,
                 ["typedIn"] = new JsonObject { ["value"] = 0.363, ["unit"] = "kg/rev" },
-                ["why"] = "by the test",
+                ["reason"] = "by the test",
                 ["occurredAt"] = "2026-04-18T08:00:00+02:00",
                 ["recordedBy"] = "A. Operator",
             }

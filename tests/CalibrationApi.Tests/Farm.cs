@@ -131,7 +131,7 @@ internal sealed class Farm
                 ["product"] = Product,
                 ["lot"] = Lot,
                 ["typedIn"] = Draft.Quantity(0.342, "kg/rev"),
-                ["why"] = "from the chart",
+                ["reason"] = "from the chart",
                 ["occurredAt"] = "2026-03-02T08:00:00+01:00",
                 ["recordedBy"] = "A. Operator",
             }

@@ -18,5 +18,5 @@ internal static class StoringKinds
         };
 
     /// <summary>A member that holds free text, and so makes another body without making a wrong one.</summary>
-    public static string TextOf(string path) => path == "adoptions" ? "/why" : "/note";
+    public static string TextOf(string path) => path == "adoptions" ? "/reason" : "/note";
 }

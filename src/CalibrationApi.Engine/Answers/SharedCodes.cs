@@ -3,6 +3,14 @@ namespace CalibrationApi.Engine.Answers;
 /// <summary>The codes of more than one capability.</summary>
 public static class SharedCodes
 {
+    /// <summary>There is a single run or count, so that nothing shows how such readings scatter.</summary>
+    public static NoteOrWarningCode SingleReading { get; } =
+        new("single-reading", "Measure more than once: drive a run the other way, or count at four more spots chosen without looking.");
+
+    /// <summary>A stated number fits a division by 10 where exact units divide by something near it.</summary>
+    public static WarningCode DivideByTen { get; } =
+        new("divide-by-ten", "Use the number of the answer, which is in exact units, or send yours with its own unit.");
+
     /// <summary>The change is smaller than its uncertainty and well inside the tolerance.</summary>
     public static NoteCode NoPracticalChange { get; } = new("no-practical-change", "Nothing to do: keep the value in force.");
 

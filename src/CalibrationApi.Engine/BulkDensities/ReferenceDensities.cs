@@ -142,8 +142,8 @@ public static class ReferenceDensities
         {
             ReferenceMaterial.AmmoniumNitrateLowDensity => "ammonium nitrate of low density",
             ReferenceMaterial.AmmoniumNitratePrilled => "prilled ammonium nitrate",
-            ReferenceMaterial.AmmoniumSulfateCrystal => "ammonium sulphate crystals",
-            ReferenceMaterial.AmmoniumSulfateGranular => "granular ammonium sulphate",
+            ReferenceMaterial.AmmoniumSulfateCrystal => "ammonium sulfate crystals",
+            ReferenceMaterial.AmmoniumSulfateGranular => "granular ammonium sulfate",
             ReferenceMaterial.PotassiumChlorideGranular => "granular potassium chloride",
             ReferenceMaterial.PotassiumChlorideSoluble => "soluble potassium chloride",
             ReferenceMaterial.SugarBeet => "sugar-beet seed",

@@ -1,3 +1,4 @@
+using System.Runtime.Serialization;
 using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.CatchPlans;
@@ -15,6 +16,7 @@ public enum CatchBoundKind
     LiftLimit,
 
     /// <summary>The run would take too long.</summary>
+    [EnumMember(Value = "maximum-run-time")]
     LongestRun,
 
     /// <summary>A meter on the same shaft is full first.</summary>

@@ -166,9 +166,9 @@ public static class CatchPlanEvaluation
         if (plan.PrecisionProbability is null)
             yield return CatchTestDefaults.PrecisionProbability.Assumed("precisionProbability");
         if (plan.LongestRun is null)
-            yield return CatchPlanDefaults.LongestRun.Assumed("longestRun");
+            yield return CatchPlanDefaults.LongestRun.Assumed("maximumRunTime");
         if (plan.ShortestRun is null)
-            yield return CatchPlanDefaults.ShortestRun.Assumed("shortestRun") with
+            yield return CatchPlanDefaults.ShortestRun.Assumed("minimumRunTime") with
             {
                 Value = new Duration(plan.ShortestRunSeconds),
             };

@@ -13,9 +13,9 @@ public static class DistanceSensorCodes
         );
 
     /// <summary>A change of the pulses per distance so large that a second run has to confirm it.</summary>
-    public static WarningCode LargeDistanceChange { get; } =
+    public static WarningCode LargeChange { get; } =
         new(
-            "large-distance-change",
+            "large-change",
             "Where one more run is asked for, drive it before typing anything in. If the runs agree, find the cause first: length of the course, units, how the controller counts, another tyre, a new sensor."
         );
 
@@ -37,9 +37,6 @@ public static class DistanceSensorCodes
 
     /// <summary>A course is shorter than advised.</summary>
     public static NoteCode ShortCourse { get; } = new("short-course", "Measure out a longer course, 100 m if there is room.");
-
-    /// <summary>There is a single run, so that its scatter is not known.</summary>
-    public static NoteCode OneRunOnly { get; } = new("one-run-only", "Drive a second run, best the other way.");
 
     /// <summary>The tape, not the runs, makes most of the uncertainty.</summary>
     public static NoteCode TapeDominates { get; } =
@@ -65,7 +62,7 @@ public static class DistanceSensorCodes
         RunsScatterMoreThanExpected,
         MoreRunsNeeded,
         RunsOutOfReach,
-        LargeDistanceChange,
+        LargeChange,
         SharedCodes.WithinTolerance,
         SharedCodes.NoPracticalChange,
         SharedCodes.NoValueInForce,
@@ -78,9 +75,9 @@ public static class DistanceSensorCodes
     [
         RunsScatterMoreThanExpected,
         DirectionsDiffer,
-        LargeDistanceChange,
+        LargeChange,
         ShortCourse,
-        OneRunOnly,
+        SharedCodes.SingleReading,
         TapeDominates,
         WheelSlips,
         WidthDiffers,

@@ -14,9 +14,9 @@ public static class DistanceSensorDefaults
     public const double ShortCourse = 100 * 0.3048;
 
     /// <summary>
-    /// Slip or skid that is worth a word; judgement. A skid of 4.53 % was called tolerable (SOURCES.md, key NIRALA-2011).
+    /// Skid, of either sign, that is worth a word; judgement. A skid of 4.53 % was called tolerable (SOURCES.md, key NIRALA-2011).
     /// </summary>
-    public const double LargeSlip = 0.10;
+    public const double LargeSkid = 0.10;
 
     /// <summary>Difference between the width typed in and the width covered that is worth a word; judgement.</summary>
     public const double NoticeableWidth = 0.005;

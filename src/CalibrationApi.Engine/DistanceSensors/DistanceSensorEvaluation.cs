@@ -20,9 +20,9 @@ public static class DistanceSensorEvaluation
     /// <remarks>
     /// <para>Formula: pooled counts per metre (<see cref="RunsEstimate"/>), agreement (<see cref="RunAgreement"/>), change
     /// (<see cref="SensorChange"/>), verdict (<see cref="DistanceSensorVerdict"/>), effect on the rate (<see cref="DistanceEffect"/>), in
-    /// that order. Slip is 1 - K_reference / K_work, without the tape.</para>
+    /// that order. Skid is 1 - K_work / K_reference, without the tape.</para>
     /// <para>Range: counts and distances above 0; one run rests on the prior of its scatter.</para>
-    /// <para>Source: JCGM 100:2008, 4.3.7 and F.2.2.1 (SOURCES.md, key GUM); slip as in key GATE-SLIP; the limits of the verdict are
+    /// <para>Source: JCGM 100:2008, 4.3.7 and F.2.2.1 (SOURCES.md, key GUM); skid from the slip of key GATE-SLIP; the limits of the verdict are
     /// judgement.</para>
     /// <para>Accuracy: simulated runs: the interval of 95 % holds the truth in 94 to 96.5 of 100 (RunsEstimateTests); decisions and slips
     /// by hand (DistanceSensorVerdictTests, DistanceSensorFindingsTests).</para>
@@ -87,7 +87,7 @@ public static class DistanceSensorEvaluation
             ],
             Agreement = agreement,
             RunsForWantedPrecision = needed,
-            Slip = question.ReferenceRuns.Count > 0 ? Slip(estimate, Pool(question, question.ReferenceRuns, prior)) : null,
+            Skid = question.ReferenceRuns.Count > 0 ? Skid(estimate, Pool(question, question.ReferenceRuns, prior)) : null,
             Width = question.Width,
             Change = change,
             Enter =
@@ -147,9 +147,9 @@ public static class DistanceSensorEvaluation
     }
 
     // The same tape measured both courses, so that its error cancels in the ratio. Source: SOURCES.md, key GATE-SLIP.
-    private static MeasuredValue Slip(RunsEstimate work, RunsEstimate reference)
+    private static MeasuredValue Skid(RunsEstimate work, RunsEstimate reference)
     {
-        var ratio = reference.CountsPerMetre.Value / work.CountsPerMetre.Value;
+        var ratio = work.CountsPerMetre.Value / reference.CountsPerMetre.Value;
         var (ofWork, ofReference) = (work.RelativeWithoutTape, reference.RelativeWithoutTape);
         var uncertainty = new TwoPartUncertainty(
             ofWork.Estimated + ofReference.Estimated,

@@ -17,7 +17,7 @@ internal static class DistanceSensorFindings
         Pattern(result, findings);
         LargeChange(question, result, findings);
         Runs(question, result, findings);
-        Slip(result, findings);
+        Skid(result, findings);
         if (result.Width is { } width)
             Width(width, question.MeterDrive ?? MeterDrive.RateControlled, findings);
         Entry(question, result, findings);
@@ -52,7 +52,7 @@ internal static class DistanceSensorFindings
         )
             findings.Add(
                 Finding.Warning(
-                    DistanceSensorCodes.LargeDistanceChange,
+                    DistanceSensorCodes.LargeChange,
                     $"A change of {new Ratio(Math.Abs(change.Delta.Value)):F1} seldom comes of the tyre, the load or the ground. Before you type anything in, check the length of the course, the units, and the form and distance in which the controller counts."
                 )
             );
@@ -71,7 +71,7 @@ internal static class DistanceSensorFindings
         if (question.Runs.Count == 1 && question.Repeatability is null)
             findings.Add(
                 Finding.Note(
-                    DistanceSensorCodes.OneRunOnly,
+                    SharedCodes.SingleReading,
                     $"One run says nothing about scatter; the default of {DistanceSensorDefaults.Repeatability.Value:0.##} for one run carries most of the uncertainty."
                 )
             );
@@ -84,17 +84,17 @@ internal static class DistanceSensorFindings
             );
     }
 
-    private static void Slip(DistanceSensorResult result, List<Finding> findings)
+    private static void Skid(DistanceSensorResult result, List<Finding> findings)
     {
-        if (result.Slip is not { } slip || Math.Abs(slip.Value) <= slip.ExpandedUncertainty)
+        if (result.Skid is not { } skid || Math.Abs(skid.Value) <= skid.ExpandedUncertainty)
             return;
         Sentence seen =
-            slip.Value > 0
+            skid.Value < 0
                 ? (Sentence)
-                    $"At work the wheel turns more often for the same distance than on the reference: it slips by {new Ratio(slip.Value):F1}."
-                : $"At work the wheel turns less often for the same distance than on the reference: it skids by {new Ratio(RollingWheel.SkidOf(slip.Value)):F1}, or the tyre is larger there.";
+                    $"At work the wheel turns {new Ratio(-skid.Value):F1} more often for the same distance than on the reference: it slips."
+                : $"At work the wheel turns {new Ratio(skid.Value):F1} less often for the same distance than on the reference: it skids, or the tyre is larger there.";
         findings.Add(
-            Math.Abs(slip.Value) > DistanceSensorDefaults.LargeSlip
+            Math.Abs(skid.Value) > DistanceSensorDefaults.LargeSkid
                 ? Finding.Warning(
                     DistanceSensorCodes.WheelSlips,
                     $"{seen} That much changes with every patch of soil. A sensor on a wheel that neither drives nor is driven is steadier."

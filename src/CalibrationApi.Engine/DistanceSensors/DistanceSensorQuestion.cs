@@ -9,7 +9,7 @@ public sealed record DistanceSensorQuestion
     /// <summary>The runs at work, at least one.</summary>
     public required IReadOnlyList<MeasuredRun> Runs { get; init; }
 
-    /// <summary>Runs to compare slip with: unloaded, or on a hard road; empty for none.</summary>
+    /// <summary>Runs to compare skid with: unloaded, or on a hard road; empty for none.</summary>
     public IReadOnlyList<MeasuredRun> ReferenceRuns { get; init; } = [];
 
     /// <summary>What all of them counted.</summary>

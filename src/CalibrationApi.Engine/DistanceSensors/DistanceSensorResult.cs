@@ -36,8 +36,8 @@ public sealed record DistanceSensorResult
     /// <summary>Runs that the wanted precision takes in all; null when no number reaches it.</summary>
     public int? RunsForWantedPrecision { get; init; }
 
-    /// <summary>Slip against the reference runs: positive when the wheel turns more often at work; null without them.</summary>
-    public MeasuredValue? Slip { get; init; }
+    /// <summary>Skid against the reference runs: positive when the wheel turns less often at work; null without them.</summary>
+    public MeasuredValue? Skid { get; init; }
 
     /// <summary>Width, as asked.</summary>
     public WorkingWidth? Width { get; init; }

@@ -59,7 +59,7 @@ internal static class DistanceSensorSentences
                 );
             case DistanceSensorVerdict.Rule.LargeChangeUnconfirmed:
                 return Finding.Warning(
-                    DistanceSensorCodes.LargeDistanceChange,
+                    DistanceSensorCodes.LargeChange,
                     $"{MoreOrFewer(result)} are so large a change that a second, agreeing run is asked for."
                 );
             case DistanceSensorVerdict.Rule.WithinTolerance:

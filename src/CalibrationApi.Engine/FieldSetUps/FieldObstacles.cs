@@ -51,8 +51,8 @@ internal static class FieldObstacles
             return open switch
             {
                 [] => $"Every meter has its rate, its value and room for its speed. Go on with the catch plan.",
-                [var only] => (Sentence)$"One thing is still open: {only.Detail}",
-                [var first, ..] => $"{open.Count} things are still open. The first: {first.Detail}",
+                [var only] => (Sentence)$"One thing is still missing: {only.Detail}",
+                [var first, ..] => $"{open.Count} things are still missing. The first: {first.Detail}",
             };
         }
 
@@ -60,9 +60,10 @@ internal static class FieldObstacles
         return (obstacles.Count - 1, open.Count) switch
         {
             (0, 0) => lead,
-            (var more, 0) => $"{lead} {Things(more)} more in the way; see inTheWay.",
-            (0, var still) => $"{lead} Besides, {Things(still)} still open; see open.",
-            (var more, var still) => $"{lead} {Things(more)} more in the way, and {Things(still)} still open; see inTheWay and open.",
+            (var more, 0) => $"{lead} {Things(more)} more in the way; see obstacles.",
+            (0, var still) => $"{lead} Besides, {Things(still)} still missing; see missing.",
+            (var more, var still) =>
+                $"{lead} {Things(more)} more in the way, and {Things(still)} still missing; see obstacles and missing.",
         };
     }
 

@@ -37,13 +37,13 @@ public static class FieldSetUpEvaluation
                 obstacles.Length > 0 ? obstacles[0].About
                 : open.Count > 0 ? open[0].About
                 : null,
-            InTheWay = obstacles,
+            Obstacles = obstacles,
             Meters = meters,
             Nutrients = rates.Nutrients,
             SeedRow = seedRow,
             InSeedRow = inSeedRow,
             Fan = fan,
-            Open = open,
+            Missing = open,
             Cautions = Cautions(meters, rates, seedRow),
         };
     }

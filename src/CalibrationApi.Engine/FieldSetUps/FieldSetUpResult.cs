@@ -18,12 +18,12 @@ public sealed record FieldSetUpResult
 
     /// <summary>Whether the field can be begun.</summary>
     public SetUpVerdict Verdict =>
-        InTheWay.Count > 0 ? SetUpVerdict.Blocked
-        : Open.Count > 0 ? SetUpVerdict.Incomplete
+        Obstacles.Count > 0 ? SetUpVerdict.Blocked
+        : Missing.Count > 0 ? SetUpVerdict.Incomplete
         : SetUpVerdict.Ready;
 
     /// <summary>What stands against going on, the worst first.</summary>
-    public required IReadOnlyList<Obstacle> InTheWay { get; init; }
+    public required IReadOnlyList<Obstacle> Obstacles { get; init; }
 
     /// <summary>The meters, in the order of the question.</summary>
     public required IReadOnlyList<MeterSetUp> Meters { get; init; }
@@ -41,7 +41,7 @@ public sealed record FieldSetUpResult
     public FanResult? Fan { get; init; }
 
     /// <summary>What could not be computed, and what to add.</summary>
-    public required IReadOnlyList<OpenPoint> Open { get; init; }
+    public required IReadOnlyList<OpenPoint> Missing { get; init; }
 
     /// <summary>What can hurt people or the crop.</summary>
     public required IReadOnlyList<Caution> Cautions { get; init; }

@@ -33,7 +33,7 @@ internal static class SeedRowSetUp
             open.Add(
                 OpenPoint.Missing(
                     "machine",
-                    $"What may lie with the seed depends on row spacing and on the spread of the opener. Add rowSpacing and openerSpread to the machine."
+                    $"What may lie with the seed depends on row spacing and on the spread of the opener. Add rowSpacing and seedRowWidth to the machine."
                 )
             );
         open.AddRange(beside.Where(meter => !meter.Meter.Product.BringsNutrients).Select(WithoutAnalysis));

@@ -1,7 +1,7 @@
 namespace CalibrationApi.Engine.PublishedSeedRowLimits;
 
 /// <summary>A publication that states limits.</summary>
-/// <param name="Key">Its key in SOURCES.md, which is also its word in payloads.</param>
+/// <param name="Key">Its key in SOURCES.md.</param>
 /// <param name="Publisher">Who publishes it.</param>
 /// <param name="Title">Its title or subject.</param>
 /// <param name="Year">Year of the edition; null when the copy that was read shows none.</param>
@@ -20,6 +20,9 @@ public sealed record LimitSource(
 {
     /// <summary>The key of limits that the caller states.</summary>
     public const string StatedKey = "stated";
+
+    /// <summary>The key as answers carry it, in kebab case.</summary>
+    public string Word => Key.ToLowerInvariant();
 
     /// <summary>The year in words.</summary>
     internal string Edition => Year is { } year ? FormattableString.Invariant($"{year}") : "year not shown";

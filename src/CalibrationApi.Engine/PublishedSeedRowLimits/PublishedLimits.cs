@@ -9,12 +9,12 @@ public static class PublishedLimits
     /// <summary>Reductions that sources state for their own limits.</summary>
     public static IReadOnlyList<StatedReduction> Reductions { get; } = [.. ManitobaLimits.Reductions, .. PlainsLimits.Reductions];
 
-    /// <summary>Keys of the sources, as in SOURCES.md.</summary>
+    /// <summary>Keys of the sources, as answers carry them.</summary>
     public static IReadOnlyList<string> Keys { get; } =
     [
-        .. All.Select(limit => limit.Source.Key)
-            .Concat(Reductions.Select(reduction => reduction.Source.Key))
-            .Append(StandLossSlopes.Source.Key)
+        .. All.Select(limit => limit.Source.Word)
+            .Concat(Reductions.Select(reduction => reduction.Source.Word))
+            .Append(StandLossSlopes.Source.Word)
             .Distinct()
             .Order(StringComparer.Ordinal),
     ];

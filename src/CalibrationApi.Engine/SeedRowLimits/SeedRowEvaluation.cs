@@ -108,7 +108,7 @@ public static class SeedRowEvaluation
         ];
 
     private static bool IsOf(LimitSource source, SeedRowQuestion row) =>
-        (row.Region is not { } region || source.Regions.Contains(region)) && (row.Sources is null || row.Sources.Contains(source.Key));
+        (row.Region is not { } region || source.Regions.Contains(region)) && (row.Sources is null || row.Sources.Contains(source.Word));
 
     // Stated for this very case, so nothing is left to look up.
     private static PublishedLimit Stated(LocalLimit limit, Crop crop) =>

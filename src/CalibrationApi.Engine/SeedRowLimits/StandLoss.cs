@@ -70,7 +70,7 @@ public sealed record StandLoss
     /// <summary>Computes the loss; null for a crop of which no slope is held, or when other sources only are asked for.</summary>
     internal static StandLoss? Of(SeedRowQuestion row)
     {
-        if (!StandLossSlopes.Name(row.Crop) || row.Sources?.Contains(StandLossSlopes.Source.Key) is false)
+        if (!StandLossSlopes.Name(row.Crop) || row.Sources?.Contains(StandLossSlopes.Source.Word) is false)
             return null;
         var reduction = row is { Soil: SoilTexture.Light, Moisture: SeedbedMoisture.Good }
             ? PublishedLimits.Reductions.Single(one =>

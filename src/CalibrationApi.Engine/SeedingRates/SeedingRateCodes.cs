@@ -5,10 +5,6 @@ namespace CalibrationApi.Engine.SeedingRates;
 /// <summary>The codes of seeding rates.</summary>
 public static class SeedingRateCodes
 {
-    /// <summary>A rate comes from dividing by 10 where exact units divide by 10.413, and so reads 4.13 % high.</summary>
-    public static WarningCode ShortcutReadsHigh { get; } =
-        new("shortcut-reads-high", "Use the rate of the answer, which is in exact units.");
-
     /// <summary>A rate from elsewhere differs from the one that these numbers give.</summary>
     public static WarningCode StatedRateDiffers { get; } =
         new(
@@ -44,7 +40,7 @@ public static class SeedingRateCodes
     /// <summary>What an answer can find.</summary>
     public static IReadOnlyList<FindingCode> Findings { get; } =
     [
-        ShortcutReadsHigh,
+        SharedCodes.DivideByTen,
         StatedRateDiffers,
         SmallSample,
         KernelMassUnusual,

@@ -30,12 +30,12 @@ internal static class SeedingRateFindings
         var corrected = DivideByTen.Corrected(stated.Stated);
         if (question.StatedRateIsShortcut == true)
             yield return Finding.Warning(
-                SeedingRateCodes.ShortcutReadsHigh,
+                SharedCodes.DivideByTen,
                 $"Dividing by 10 makes a rate {new Ratio(DivideByTen.Factor - 1):F2} too high; exact units divide by {DivideByTen.ExactDivisor:F3}. {stated.Stated} becomes {corrected} that way.{Unexplained(corrected, rate)}"
             );
         else if (stated.IsShortcut)
             yield return Finding.Warning(
-                SeedingRateCodes.ShortcutReadsHigh,
+                SharedCodes.DivideByTen,
                 $"{stated.Stated} is {difference:F1} more than {rate}, as it is when somebody divides by 10 where exact units divide by {DivideByTen.ExactDivisor:F3}. Sow {rate} if that is where it comes from; otherwise compare kernel mass, germination and emergence behind both."
             );
         else if (Threshold.IsAbove(difference.Fraction, NoticedDifference))

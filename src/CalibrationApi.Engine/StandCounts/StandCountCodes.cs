@@ -12,10 +12,6 @@ public static class StandCountCodes
             "Measure the hoop inside, or the frame, and send its size. Do not multiply by a factor made for another size."
         );
 
-    /// <summary>A stated stand fits plants per m2 divided by 10 and called plants per ft2.</summary>
-    public static WarningCode DivideByTenShortcut { get; } =
-        new("divide-by-ten-shortcut", "Divide by 10.764 instead, or send the number with its own unit.");
-
     /// <summary>The share counted lies far from the one believed before.</summary>
     public static WarningCode CountsAtOddsWithPrior { get; } =
         new(
@@ -30,9 +26,6 @@ public static class StandCountCodes
     /// <summary>No plant was found at any spot.</summary>
     public static WarningCode NoPlantsFound { get; } =
         new("no-plants-found", "Check whether the crop is up yet, and whether it was sown there.");
-
-    /// <summary>There is one count only, so that nothing shows how the stand differs from spot to spot.</summary>
-    public static WarningCode SingleCount { get; } = new("single-count", "Count at four more spots at least, chosen without looking.");
 
     /// <summary>There are fewer counts than extension services ask for.</summary>
     public static NoteCode FewCounts { get; } = new("few-counts", "Count at more spots, spread over the field.");
@@ -67,11 +60,11 @@ public static class StandCountCodes
     public static IReadOnlyList<FindingCode> Findings { get; } =
     [
         SampleAreaMiscalled,
-        DivideByTenShortcut,
+        SharedCodes.DivideByTen,
         CountsAtOddsWithPrior,
         StatedStandDiffers,
         NoPlantsFound,
-        SingleCount,
+        SharedCodes.SingleReading,
         FewCounts,
         MoreCountsNeeded,
         StronglyClumped,

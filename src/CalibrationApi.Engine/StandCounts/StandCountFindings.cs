@@ -77,7 +77,7 @@ internal static class StandCountFindings
             && (Near(stated.PerSquareMetre, shortcut * result.Density.PerSquareMetre) || Near(stated.PerSquareMetre, shortcut * called))
         )
             yield return Finding.Warning(
-                StandCountCodes.DivideByTenShortcut,
+                SharedCodes.DivideByTen,
                 $"The stated stand fits plants per m2 divided by 10 and called plants per ft2. That reads 7.64 % high: a square metre has 10.764 square feet. The stand is {result.Stand:plants}."
             );
         else if (!Near(stated.PerSquareMetre, result.Density.PerSquareMetre))
@@ -97,7 +97,7 @@ internal static class StandCountFindings
             );
         if (density.Counts == 1)
             yield return Finding.Warning(
-                StandCountCodes.SingleCount,
+                SharedCodes.SingleReading,
                 $"One count cannot show how the stand differs from spot to spot. The interval only holds for plants placed by chance; the true one is wider. Count at four more spots at least."
             );
         else if (density.Counts < LeastCounts)

@@ -2,13 +2,13 @@ using CalibrationApi.Engine.Quantities;
 
 namespace CalibrationApi.Engine.Wheels;
 
-/// <summary>A wheel on the ground: how far it rolls in a turn, and what a slip says of its skid.</summary>
+/// <summary>A wheel on the ground: how far it rolls in a turn.</summary>
 /// <remarks>
-/// <para>Slip and skid are told apart, because a sensor wheel may be driven or towed and published formulas use both signs. Slip is that of
-/// a driven wheel, which spins: it turns more often than the distance asks for. Skid is that of a towed wheel that drives something, a
-/// meter for example: it turns less often, so that a meter skidding by s puts down s too little.</para>
+/// <para>Slip and skid are one quantity with two signs: skid, used here throughout, is the share of the turns due that a wheel lacks. It is
+/// above 0 for a wheel that turns less often than the distance asks for, as a towed one does that drives a meter, so that a meter skidding
+/// by s puts down s too little; below 0 for a driven wheel that spins. From a slip s, a share of the turns made, it is 1 - 1 / (1 - s).</para>
 /// <para>Source: SOURCES.md, keys GATE-SLIP (slip) and NIRALA-2011 (skid); how one follows from the other is our own derivation.</para>
-/// <para>Range: distances and diameters above 0, turns above 0, a slip below 1; a slip of 0 is a skid of 0.</para>
+/// <para>Range: distances and diameters above 0, turns above 0.</para>
 /// <para>Accuracy: 1e-12 against counts of turns by hand (RollingWheelTests); published figures as printed, or the table of cases says why
 /// not (DistanceTradeTests).</para>
 /// </remarks>
@@ -48,9 +48,4 @@ public static class RollingWheel
     /// <param name="diameter">Diameter D of the wheel.</param>
     /// <remarks>Formula: C = pi D, m.</remarks>
     public static Length OfDiameter(Length diameter) => new(Math.PI * diameter.Metres);
-
-    /// <summary>The skid behind a slip: slip is a share of the turns made and skid one of the turns due.</summary>
-    /// <param name="slip">Slip, below 1.</param>
-    /// <remarks>Formula: skid = 1 - 1 / (1 - slip): negative for a slip above 0.</remarks>
-    public static double SkidOf(double slip) => 1 - 1 / (1 - slip);
 }

@@ -18,8 +18,8 @@ public sealed class CatchPlanAssumptionTests
 
     [Theory]
     [InlineData("wantedPrecision", 0.03, "judgement")]
-    [InlineData("longestRun", 300, "judgement")]
-    [InlineData("shortestRun", 20, "judgement")]
+    [InlineData("maximumRunTime", 300, "judgement")]
+    [InlineData("minimumRunTime", 20, "judgement")]
     [InlineData("liftLimit", 25, "judgement")]
     [InlineData("counterResolution", 0.1, "judgement")]
     [InlineData("container", 0, "no container stated")]
@@ -54,7 +54,7 @@ public sealed class CatchPlanAssumptionTests
 
     [Fact]
     public void Assumptions_LongestRunUnderTheUsualShortest_TakesItsPlace() =>
-        Assert.Equal(new Duration(12), Single(Planned.Plan(Planned.Front) with { LongestRun = new Duration(12) }, "shortestRun").Value);
+        Assert.Equal(new Duration(12), Single(Planned.Plan(Planned.Front) with { LongestRun = new Duration(12) }, "minimumRunTime").Value);
 
     [Fact]
     public void Assumptions_ContainerWithoutFill_ListTheDefaultFill() =>

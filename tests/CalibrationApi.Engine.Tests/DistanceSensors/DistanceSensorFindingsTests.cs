@@ -21,26 +21,29 @@ public sealed class DistanceSensorFindingsTests
 
     [Fact]
     public void OneRun_SaysThatItsScatterIsADefault() =>
-        Assert.Contains(Driven.Runs(1300).Evaluated().Findings, finding => finding.Code == DistanceSensorCodes.OneRunOnly);
+        Assert.Contains(Driven.Runs(1300).Evaluated().Findings, finding => finding.Code == SharedCodes.SingleReading);
 
-    // At work 1300, on the road 1261: the wheel turns 3.1 % more often, which is a slip of 1 - 1261/1300 = 3 %.
+    // At work 1300, on the road 1261: the wheel turns 3.1 % more often, a skid of 1 - 1300/1261.
     [Fact]
-    public void Slip_OfAWheelThatTurnsMoreOftenAtWork_IsPositive()
+    public void Skid_OfAWheelThatTurnsMoreOftenAtWork_IsNegativeAndCalledSlip()
     {
         var result = (Driven.Runs(1300, 1301, 1299) with { ReferenceRuns = [Driven.Run(1261), Driven.Run(1261)] }).Evaluated();
 
-        NearlyEqual.Assert(0.03, result.Slip!.Value, 1e-3);
-        Assert.Contains(result.Findings, finding => finding.Code == DistanceSensorCodes.WheelSlips && finding.Severity == Severity.Note);
+        NearlyEqual.Assert(1 - 1300d / 1261, result.Skid!.Value, 1e-3);
+        var finding = Assert.Single(result.Findings, finding => finding.Code == DistanceSensorCodes.WheelSlips);
+        Assert.Equal(Severity.Note, finding.Severity);
+        Assert.Contains("turns 3.1 % more often", finding.Detail.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("it slips.", finding.Detail.InMetric(), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Slip_OfAWheelThatTurnsLessOftenAtWork_IsNegativeAndCalledSkid()
+    public void Skid_OfAWheelThatTurnsLessOftenAtWork_IsPositive()
     {
         var result = (Driven.Runs(1240, 1240) with { ReferenceRuns = [Driven.Run(1300), Driven.Run(1300)] }).Evaluated();
 
-        Assert.True(result.Slip!.Value < 0);
+        NearlyEqual.Assert(1 - 1240d / 1300, result.Skid!.Value, 1e-3);
         Assert.Contains(
-            "skids by",
+            "it skids",
             Assert.Single(result.Findings, finding => finding.Code == DistanceSensorCodes.WheelSlips).Detail.InMetric(),
             StringComparison.Ordinal
         );
@@ -53,7 +56,7 @@ public sealed class DistanceSensorFindingsTests
         var result = (Driven.Runs(1170, 1170) with { ReferenceRuns = [Driven.Run(1300), Driven.Run(1300)] }).Evaluated();
 
         Assert.Contains(
-            "skids by 10.0 %",
+            "turns 10.0 % less often",
             Assert.Single(result.Findings, finding => finding.Code == DistanceSensorCodes.WheelSlips).Detail.InMetric(),
             StringComparison.Ordinal
         );
@@ -68,11 +71,11 @@ public sealed class DistanceSensorFindingsTests
         Assert.Equal(Verdict.Adopt, result.Decision.Verdict);
         Assert.Contains(
             "100.1 %",
-            Assert.Single(result.Findings, finding => finding.Code == DistanceSensorCodes.LargeDistanceChange).Detail.InMetric(),
+            Assert.Single(result.Findings, finding => finding.Code == DistanceSensorCodes.LargeChange).Detail.InMetric(),
             StringComparison.Ordinal
         );
         Assert.DoesNotContain(Driven.Runs(1340, 1341).InForce(1300).Evaluated().Findings, finding =>
-            finding.Code == DistanceSensorCodes.LargeDistanceChange
+            finding.Code == DistanceSensorCodes.LargeChange
         );
     }
 
@@ -86,31 +89,31 @@ public sealed class DistanceSensorFindingsTests
     }
 
     [Fact]
-    public void Slip_WithinItsUncertainty_IsNotTalkedOf()
+    public void Skid_WithinItsUncertainty_IsNotTalkedOf()
     {
         var result = (Driven.Runs(1300, 1301) with { ReferenceRuns = [Driven.Run(1299)] }).Evaluated();
 
-        Assert.NotNull(result.Slip);
+        Assert.NotNull(result.Skid);
         Assert.DoesNotContain(result.Findings, finding => finding.Code == DistanceSensorCodes.WheelSlips);
     }
 
     [Fact]
-    public void Slip_OfATenthAndMore_IsAWarning()
+    public void Skid_OfATenthAndMore_IsAWarning()
     {
         var result = (Driven.Runs(1500, 1501) with { ReferenceRuns = [Driven.Run(1300), Driven.Run(1301)] }).Evaluated();
 
         Assert.Contains(result.Findings, finding => finding.Code == DistanceSensorCodes.WheelSlips && finding.Severity == Severity.Warning);
     }
 
-    // The tape measured both courses, so its error cancels: a worse tape widens the value but not the slip.
+    // The tape measured both courses, so its error cancels: a worse tape widens the value but not the skid.
     [Fact]
-    public void Slip_OfOneTape_DoesNotDependOnIt()
+    public void Skid_OfOneTape_DoesNotDependOnIt()
     {
         var question = Driven.Runs(1300, 1301) with { ReferenceRuns = [Driven.Run(1261)], TapeLimit = 0.001 };
 
         NearlyEqual.Assert(
-            question.Evaluated().Slip!.ExpandedUncertainty,
-            (question with { TapeLimit = 0.05 }).Evaluated().Slip!.ExpandedUncertainty
+            question.Evaluated().Skid!.ExpandedUncertainty,
+            (question with { TapeLimit = 0.05 }).Evaluated().Skid!.ExpandedUncertainty
         );
     }
 

@@ -57,7 +57,7 @@ public sealed class DistanceSensorVerdictTests
         var result = (Driven.Runs(1300).InForce(1500) with { WantedPrecision = 0.02, Tolerance = 0.03 }).Evaluated();
 
         Assert.Equal(Verdict.Repeat, result.Decision.Verdict);
-        Assert.Equal(DistanceSensorCodes.LargeDistanceChange, Assert.Single(result.Reasons).Code);
+        Assert.Equal(DistanceSensorCodes.LargeChange, Assert.Single(result.Reasons).Code);
     }
 
     [Fact]

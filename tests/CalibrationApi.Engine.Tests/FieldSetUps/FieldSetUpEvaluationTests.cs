@@ -49,10 +49,10 @@ public sealed class FieldSetUpEvaluationTests
     {
         var setUp = Planted.Field(Planted.Front with { Elements = [new ElementToSetUp("coarse", MeterSpeedLimits.None)] }).SetUp();
 
-        var open = Assert.Single(setUp.Open);
+        var open = Assert.Single(setUp.Missing);
         Assert.Equal((OpenKind.MissingValue, "meters/0/startValue"), (open.Kind, open.Member));
         Assert.Null(setUp.Meters[0].MeterSpeed);
-        Assert.StartsWith("One thing is still open: No value is in force", setUp.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.StartsWith("One thing is still missing: No value is in force", setUp.Headline.InMetric(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,11 +87,11 @@ public sealed class FieldSetUpEvaluationTests
 
         var setUp = (field with { SeedRow = Planted.Wheat }).Wanting(46).SetUp();
 
-        Assert.Equal(2, setUp.InTheWay.Count);
+        Assert.Equal(2, setUp.Obstacles.Count);
         Assert.Equal(about, setUp.HeadlineAbout!.Value.Kind);
         Assert.StartsWith(worst, setUp.Headline.InMetric(), StringComparison.Ordinal);
         Assert.EndsWith(
-            "1 thing is more in the way, and 1 thing is still open; see inTheWay and open.",
+            "1 thing is more in the way, and 1 thing is still missing; see obstacles and missing.",
             setUp.Headline.InMetric(),
             StringComparison.Ordinal
         );
@@ -106,12 +106,12 @@ public sealed class FieldSetUpEvaluationTests
 
         var setUp = Planted.Field(near, far).SetUp();
 
-        Assert.Equal(["rear", "front"], setUp.InTheWay.Select(obstacle => obstacle.Meter));
+        Assert.Equal(["rear", "front"], setUp.Obstacles.Select(obstacle => obstacle.Meter));
         Assert.Equal(
             [new SetUpPart(SetUpPartKind.MeterSpeed, 1), new SetUpPart(SetUpPartKind.MeterSpeed, 0)],
-            setUp.InTheWay.Select(obstacle => obstacle.About)
+            setUp.Obstacles.Select(obstacle => obstacle.About)
         );
-        Assert.EndsWith("1 thing is more in the way; see inTheWay.", setUp.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.EndsWith("1 thing is more in the way; see obstacles.", setUp.Headline.InMetric(), StringComparison.Ordinal);
     }
 
     // Another element of the same meter, whose own fault comes first, and whose name begins alike.
@@ -123,7 +123,7 @@ public sealed class FieldSetUpEvaluationTests
 
         var setUp = Planted.Field(Planted.Front with { Elements = [wide, coarse], TargetRate = Planted.PerHectare(400) }).SetUp();
 
-        Assert.StartsWith("coarse: 400 kg/ha at 9 km/h takes", Assert.Single(setUp.InTheWay).Detail.InMetric(), StringComparison.Ordinal);
+        Assert.StartsWith("coarse: 400 kg/ha at 9 km/h takes", Assert.Single(setUp.Obstacles).Detail.InMetric(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -137,7 +137,7 @@ public sealed class FieldSetUpEvaluationTests
         var setUp = Planted.Field(Planted.Front with { Elements = [element] }).SetUp();
 
         Assert.Equal(LotVerdict.TestNow, setUp.Meters[0].NewLot!.Verdict);
-        Assert.Equal(SetUpPartKind.NewLot, Assert.Single(setUp.InTheWay).About.Kind);
+        Assert.Equal(SetUpPartKind.NewLot, Assert.Single(setUp.Obstacles).About.Kind);
         Assert.Contains(setUp.Cautions, caution => caution.Code == CautionCodes.TreatedSeed);
         Assert.Null(Planted.Field(Planted.Front).SetUp().Meters[0].NewLot);
     }
@@ -167,7 +167,7 @@ public sealed class FieldSetUpEvaluationTests
         Assert.Equal(isClear ? SetUpVerdict.Ready : SetUpVerdict.Blocked, setUp.Verdict);
         Assert.Equal(2, setUp.Fan!.Loads[0].Products.Count);
         if (!isClear)
-            Assert.Same(setUp.Fan.Headline, Assert.Single(setUp.InTheWay).Detail);
+            Assert.Same(setUp.Fan.Headline, Assert.Single(setUp.Obstacles).Detail);
     }
 
     [Theory]
@@ -193,7 +193,7 @@ public sealed class FieldSetUpEvaluationTests
 
     [Fact]
     public void Open_NutrientsThatNoProductBrings_AreNamed() =>
-        Assert.Equal("nutrients", Assert.Single(Planted.Field(Planted.Front).Wanting(50).SetUp().Open).Member);
+        Assert.Equal("nutrients", Assert.Single(Planted.Field(Planted.Front).Wanting(50).SetUp().Missing).Member);
 
     [Fact]
     public void Open_ProductsToChooseFromWithPricesOfTwoCurrencies_SaysThatTheCostIsNotLeast()
@@ -209,7 +209,7 @@ public sealed class FieldSetUpEvaluationTests
 
         Assert.Contains(
             "least total mass",
-            Assert.Single(setUp.Open, open => open.Member == "nutrients").Detail.InMetric(),
+            Assert.Single(setUp.Missing, open => open.Member == "nutrients").Detail.InMetric(),
             StringComparison.Ordinal
         );
         Assert.Equal(TargetsVerdict.Met, setUp.Nutrients!.Verdict);
@@ -221,7 +221,7 @@ public sealed class FieldSetUpEvaluationTests
         // All the nitrogen comes from a product whose rate is fixed below what is wanted.
         var setUp = Planted.Field(Planted.Rear with { TargetRate = Planted.PerHectare(10) }).Wanting(46).SetUp();
 
-        Assert.Same(setUp.Nutrients!.Headline, Assert.Single(setUp.InTheWay).Detail);
+        Assert.Same(setUp.Nutrients!.Headline, Assert.Single(setUp.Obstacles).Detail);
     }
 
     [Fact]
@@ -231,7 +231,7 @@ public sealed class FieldSetUpEvaluationTests
 
         var setUp = (Planted.Field(Planted.Front) with { AtOdds = [retired] }).SetUp();
 
-        Assert.Equal([retired], setUp.Open);
-        Assert.Equal("One thing is still open: This record is retired.", setUp.Headline.InMetric());
+        Assert.Equal([retired], setUp.Missing);
+        Assert.Equal("One thing is still missing: This record is retired.", setUp.Headline.InMetric());
     }
 }

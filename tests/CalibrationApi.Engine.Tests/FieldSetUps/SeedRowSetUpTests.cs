@@ -44,7 +44,7 @@ public sealed class SeedRowSetUpTests
 
         Assert.Null(setUp.SeedRow);
         Assert.Empty(setUp.InSeedRow);
-        Assert.Equal("meters/2/product", Assert.Single(setUp.Open).Member);
+        Assert.Equal("meters/2/product", Assert.Single(setUp.Missing).Member);
     }
 
     [Theory]
@@ -57,7 +57,7 @@ public sealed class SeedRowSetUpTests
         var setUp = (member == "machine" ? field with { RowSpacing = null } : field with { SeedRow = null }).SetUp();
 
         Assert.Null(setUp.SeedRow);
-        Assert.Equal((OpenKind.MissingValue, member), (setUp.Open[0].Kind, setUp.Open[0].Member));
+        Assert.Equal((OpenKind.MissingValue, member), (setUp.Missing[0].Kind, setUp.Missing[0].Member));
     }
 
     [Fact]
@@ -66,7 +66,7 @@ public sealed class SeedRowSetUpTests
         var setUp = (Field(Beside) with { SeedRow = Planted.Wheat with { Region = null } }).SetUp();
 
         Assert.NotNull(setUp.SeedRow);
-        Assert.Equal("seedRow/region", setUp.Open[0].Member);
+        Assert.Equal("seedRow/region", setUp.Missing[0].Member);
     }
 
     // Nothing is printed for barley elsewhere: that forbids nothing, but somebody has to be asked.
@@ -75,8 +75,8 @@ public sealed class SeedRowSetUpTests
     {
         var setUp = (Field(Beside) with { SeedRow = Planted.Wheat with { Crop = Crop.Barley, Region = Region.Elsewhere } }).SetUp();
 
-        Assert.Empty(setUp.InTheWay);
-        var open = Assert.Single(setUp.Open);
+        Assert.Empty(setUp.Obstacles);
+        var open = Assert.Single(setUp.Missing);
         Assert.Equal((OpenKind.NoPublishedNumber, "seedRow/localLimits"), (open.Kind, open.Member));
         Assert.Equal(new SetUpPart(SetUpPartKind.SeedRow), setUp.HeadlineAbout);
         Assert.EndsWith("Add what they allow as localLimits.", setUp.Headline.InMetric(), StringComparison.Ordinal);

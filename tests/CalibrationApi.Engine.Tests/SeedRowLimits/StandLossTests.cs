@@ -128,7 +128,7 @@ public sealed class StandLossTests
     [InlineData(null)]
     public void Verdict_ElsewhereThanSouthDakota_IsThatOfTheTables(Region? region)
     {
-        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Urea(30)) with { Region = region, Sources = ["MB-SBU", "SDSU-MODEL"] });
+        var result = SeedRowEvaluation.Evaluate(Sown.Wheat(Urea(30)) with { Region = region, Sources = ["mb-sbu", "sdsu-model"] });
 
         Assert.True(result.StandLoss!.Expected > result.StandLoss.Accepted);
         Assert.False(result.StandLoss.IsJudged);
@@ -140,6 +140,6 @@ public sealed class StandLossTests
     public void StandLoss_CropWithoutSlopesOrOtherSources_IsNotThere()
     {
         Assert.Null(SeedRowEvaluation.Evaluate(Corn(Urea(5)) with { Crop = Crop.Lentil }).StandLoss);
-        Assert.Null(SeedRowEvaluation.Evaluate(Corn(Urea(5)) with { Sources = ["NDSU-CPR"] }).StandLoss);
+        Assert.Null(SeedRowEvaluation.Evaluate(Corn(Urea(5)) with { Sources = ["ndsu-cpr"] }).StandLoss);
     }
 }

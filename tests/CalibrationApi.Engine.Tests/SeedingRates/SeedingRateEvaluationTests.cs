@@ -201,10 +201,10 @@ public sealed class SeedingRateEvaluationTests
     }
 
     [Theory]
-    [InlineData(1.0413, null, "shortcut-reads-high")]
-    [InlineData(1.037, null, "shortcut-reads-high")]
+    [InlineData(1.0413, null, "divide-by-ten")]
+    [InlineData(1.037, null, "divide-by-ten")]
     [InlineData(1.0413, false, "stated-rate-differs")]
-    [InlineData(1.00, true, "shortcut-reads-high")]
+    [InlineData(1.00, true, "divide-by-ten")]
     [InlineData(1.03, null, "stated-rate-differs")]
     [InlineData(0.96, null, "stated-rate-differs")]
     [InlineData(1.01, null, null)]
@@ -217,7 +217,7 @@ public sealed class SeedingRateEvaluationTests
         Assert.Equal(code is null ? [] : [code], result.Findings.Select(finding => finding.Code.Word));
         Assert.Equal(ratio - 1, result.StatedRate!.Difference, 1e-12);
         Assert.Equal(250 * ratio, result.StatedRate.Plants!.Value.PerSquareMetre, 1e-9);
-        Assert.Equal(code == SeedingRateCodes.ShortcutReadsHigh.Word, result.StatedRate.IsShortcut);
+        Assert.Equal(code == SharedCodes.DivideByTen.Word, result.StatedRate.IsShortcut);
     }
 
     // 93.7 corrected is 90; the numbers given are named only where they do not explain the rest.

@@ -127,12 +127,12 @@ public sealed class StandCountTests
             StatedPerSquareFoot = true,
         };
 
-        Assert.Contains(StandCountCodes.DivideByTenShortcut, Codes(hoops));
+        Assert.Contains(SharedCodes.DivideByTen, Codes(hoops));
     }
 
     // 100 plants/m2 called 10 plants/ft2, as in a published example.
     [Theory]
-    [InlineData(19.6667, "divide-by-ten-shortcut")]
+    [InlineData(19.6667, "divide-by-ten")]
     [InlineData(18.2709, null)]
     [InlineData(21, "stated-stand-differs")]
     public void Findings_StatedStandPerSquareFoot_IsCompared(double perSquareFoot, string? code)
@@ -145,13 +145,13 @@ public sealed class StandCountTests
 
         Assert.Equal(code is null ? [] : [code], Codes(stated).Select(one => one.Word));
         // The shortcut makes plants per square foot; in plants per m2 as much is off for another reason.
-        Assert.DoesNotContain(StandCountCodes.DivideByTenShortcut, Codes(stated with { StatedPerSquareFoot = false }));
+        Assert.DoesNotContain(SharedCodes.DivideByTen, Codes(stated with { StatedPerSquareFoot = false }));
     }
 
     [Fact]
     public void Findings_CountsInARow_ClumpedAndFew()
     {
-        Assert.Equal([StandCountCodes.SingleCount], Codes(Question with { Samples = Sampled.Quadrats(0.25, 50), SeedsSown = null }));
+        Assert.Equal([SharedCodes.SingleReading], Codes(Question with { Samples = Sampled.Quadrats(0.25, 50), SeedsSown = null }));
         Assert.Contains(StandCountCodes.FewCounts, Codes(Question with { Samples = Sampled.Quadrats(0.25, 50, 47, 52) }));
         Assert.Contains(StandCountCodes.StronglyClumped, Codes(Question with { Samples = Sampled.Quadrats(0.25, 90, 20, 60, 10, 70, 44) }));
         Assert.DoesNotContain(

@@ -23,16 +23,4 @@ public sealed class RollingWheelTests
     [InlineData(300.1, 10, true)]
     public void IsNoWheel_DistanceInATurn_BeginsBeyondWhatWheelsRoll(double metres, double turns, bool isNone) =>
         Assert.Equal(isNone, RollingWheel.IsNoWheel(metres, turns));
-
-    // A wheel of 2 m over 100 m is due 50 turns: slip is a share of the turns made, skid one of the turns due.
-    [Theory]
-    [InlineData(50, 0, 0)]
-    [InlineData(62.5, 0.2, -0.25)]
-    [InlineData(40, -0.25, 0.2)]
-    public void SkidOf_TheSlipOfARun_IsTheShareOfTheTurnsDueThatItLacks(double turns, double slip, double skid)
-    {
-        Assert.Equal(slip, 1 - 50 / turns, 1e-12);
-        Assert.Equal(skid, RollingWheel.SkidOf(slip), 1e-12);
-        Assert.Equal(skid, 1 - turns / 50, 1e-12);
-    }
 }

@@ -109,10 +109,10 @@ public sealed class ReferenceAnswer
     public required string Material { get; init; }
 
     /// <summary>The lightest published value.</summary>
-    public required BulkDensityQuantity Lightest { get; init; }
+    public required BulkDensityQuantity Minimum { get; init; }
 
     /// <summary>The densest published value.</summary>
-    public required BulkDensityQuantity Densest { get; init; }
+    public required BulkDensityQuantity Maximum { get; init; }
 
     /// <summary>
     /// How far the density is outside the published range, relative to its nearer end: above zero denser, below zero lighter, zero inside.
@@ -176,10 +176,10 @@ public sealed class TankAnswer
     public required MassQuantity Mass { get; init; }
 
     /// <summary>Mass at the lower end of the interval of the density.</summary>
-    public required MassQuantity LeastMass { get; init; }
+    public required MassQuantity LowerMass { get; init; }
 
     /// <summary>Mass at the upper end.</summary>
-    public required MassQuantity MostMass { get; init; }
+    public required MassQuantity UpperMass { get; init; }
 
     /// <summary>Area that a fill covers; absent without a rate.</summary>
     public AreaQuantity? Area { get; init; }

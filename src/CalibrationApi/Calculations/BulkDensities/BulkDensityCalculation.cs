@@ -105,8 +105,8 @@ internal static class BulkDensityCalculation
                 ? new TankAnswer
                 {
                     Mass = units.Mass(tank.Mass),
-                    LeastMass = units.Mass(tank.Least),
-                    MostMass = units.Mass(tank.Most),
+                    LowerMass = units.Mass(tank.Least),
+                    UpperMass = units.Mass(tank.Most),
                     Area = tank.Area is { } area ? units.Area(area) : null,
                 }
                 : null,
@@ -159,8 +159,8 @@ internal static class BulkDensityCalculation
         new()
         {
             Material = Words.Of(comparison.Material),
-            Lightest = units.BulkDensity(comparison.Lightest),
-            Densest = units.BulkDensity(comparison.Densest),
+            Minimum = units.BulkDensity(comparison.Lightest),
+            Maximum = units.BulkDensity(comparison.Densest),
             Beyond = units.Ratio(comparison.Beyond),
             Published =
             [

@@ -74,8 +74,8 @@ internal static class CatchPlanCalculation
             CountStart = Words.Read(request.CountStart, CountStart.Free),
             Container = Read(request.Container),
             LiftLimit = MassQuantity.Read(request.LiftLimit),
-            LongestRun = TimeQuantity.Read(request.LongestRun),
-            ShortestRun = TimeQuantity.Read(request.ShortestRun),
+            LongestRun = TimeQuantity.Read(request.MaximumRunTime),
+            ShortestRun = TimeQuantity.Read(request.MinimumRunTime),
             ContainersAtHand = request.ContainersAtHand,
             WantedPrecision = request.WantedPrecision?.Canonical(),
             PrecisionProbability = request.PrecisionProbability?.Canonical(),
@@ -83,7 +83,7 @@ internal static class CatchPlanCalculation
             Meters = [.. request.Meters!.Select(meter => Read(meter!))],
             DisturbedPoints =
             [
-                .. (request.DisturbedPoints ?? []).Select(point => new DisturbedPoint(point!.Name!, point.ToOpen, point.ToRestore)),
+                .. (request.RestorePoints ?? []).Select(point => new DisturbedPoint(point!.Name!, point.ToOpen, point.ToRestore)),
             ],
         };
 

@@ -52,12 +52,12 @@ public sealed class CatchPlanRequest
     /// <summary>Longest run of one catch.</summary>
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LongestRun))]
     [Measured]
-    public TimeQuantity? LongestRun { get; init; }
+    public TimeQuantity? MaximumRunTime { get; init; }
 
     /// <summary>Shortest run of one catch, not above the longest. A drive takes some seconds to settle.</summary>
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.ShortestRun))]
     [Measured]
-    public TimeQuantity? ShortestRun { get; init; }
+    public TimeQuantity? MinimumRunTime { get; init; }
 
     /// <summary>How many of the container are at hand. With fewer than meters that share it, the answer says so.</summary>
     [Whole(1, 1000)]
@@ -94,7 +94,7 @@ public sealed class CatchPlanRequest
 
     /// <summary>What the test disturbs on this machine and has to be put back, in the owner's words.</summary>
     [Items(0, 200)]
-    public IReadOnlyList<DisturbedPointOfPlan?>? DisturbedPoints { get; init; }
+    public IReadOnlyList<RestorePoint?>? RestorePoints { get; init; }
 }
 
 /// <summary>A range of ground speeds.</summary>
@@ -208,7 +208,7 @@ public sealed class RotationLimits
 }
 
 /// <summary>Something that the test disturbs, in the owner's words.</summary>
-public sealed class DisturbedPointOfPlan
+public sealed class RestorePoint
 {
     /// <summary>What it is, for example a cover or a hose.</summary>
     [Needed, Text(Rules.LongestName)]

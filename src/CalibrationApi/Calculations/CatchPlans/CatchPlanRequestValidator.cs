@@ -13,7 +13,7 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
 {
     public CatchPlanRequestValidator()
     {
-        RuleFor(plan => plan).Custom((plan, context) => CheckRuns(plan.ShortestRun, plan.LongestRun, context));
+        RuleFor(plan => plan).Custom((plan, context) => CheckRuns(plan.MinimumRunTime, plan.MaximumRunTime, context));
         RuleFor(plan => plan).Custom(CheckTogether);
     }
 
@@ -22,7 +22,7 @@ internal sealed class CatchPlanRequestValidator : AbstractValidator<CatchPlanReq
     {
         if (Rules.Canonical(shortest) > (Rules.Canonical(longest) ?? CatchPlanDefaults.LongestRunSeconds))
             context.Report(
-                nameof(CatchPlanRequest.ShortestRun),
+                nameof(CatchPlanRequest.MinimumRunTime),
                 SharedCodes.SettingsAtOdds,
                 "The shortest run is above the longest. Check whether they were swapped and whether both units are right."
             );

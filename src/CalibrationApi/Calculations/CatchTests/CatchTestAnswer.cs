@@ -271,5 +271,5 @@ public sealed class EffectAnswer
     public MassQuantity? MassOverArea { get; init; }
 
     /// <summary>Money for that product; negative when the crop gets too little.</summary>
-    public Money? Cost { get; init; }
+    public Money? TotalCost { get; init; }
 }

@@ -254,6 +254,6 @@ internal static class CatchTestMapping
         {
             AppliedRate = units.Rate(effect.AppliedRate),
             MassOverArea = effect.MassOverArea is { } mass ? units.Mass(mass) : null,
-            Cost = effect.Cost is { } cost ? new Money { Value = cost, Currency = request.Product!.Price!.Currency! } : null,
+            TotalCost = effect.Cost is { } cost ? new Money { Value = cost, Currency = request.Product!.Price!.Currency! } : null,
         };
 }

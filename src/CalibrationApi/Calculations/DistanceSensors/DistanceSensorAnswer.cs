@@ -59,10 +59,10 @@ public sealed class DistanceSensorAnswer
     public int? RunsForWantedPrecision { get; init; }
 
     /// <summary>
-    /// Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel
-    /// turns more often at work (it slips), negative when it turns less often (it skids).
+    /// Skid against the reference runs, 1 - (turns per distance at work) / (turns per distance on the reference): positive when the wheel
+    /// turns less often at work (it skids), negative when it turns more often (it slips). The sign is that of <c>skid</c> of a drive wheel.
     /// </summary>
-    public MeasuredRatio? Slip { get; init; }
+    public MeasuredRatio? Skid { get; init; }
 
     /// <summary>Width of the machine, as asked.</summary>
     public WidthAnswer? Width { get; init; }
@@ -214,5 +214,5 @@ public sealed class DistanceEffectAnswer
     public MassQuantity? MassOverArea { get; init; }
 
     /// <summary>Money for that product; negative when the crop gets too little.</summary>
-    public Money? Cost { get; init; }
+    public Money? TotalCost { get; init; }
 }

@@ -125,7 +125,7 @@ internal static class DistanceSensorCalculation
                 Agree = result.Agreement.Agree,
             },
             RunsForWantedPrecision = result.RunsForWantedPrecision,
-            Slip = result.Slip is { } slip ? units.MeasuredRatio(slip) : null,
+            Skid = result.Skid is { } skid ? units.MeasuredRatio(skid) : null,
             Width = result.Width is { } width ? ToAnswer(width, units) : null,
             Change = result.Change is { } change ? units.MeasuredRatio(change.Delta) : null,
             ProbabilityWithinTolerance = result.Change?.ProbabilityWithinTolerance,
@@ -210,7 +210,7 @@ internal static class DistanceSensorCalculation
             AreaCounted = units.Ratio(effect.AreaFactor),
             AppliedRate = effect.Application is { } application ? units.Rate(application.AppliedRate) : null,
             MassOverArea = effect.Application?.MassOverArea is { } mass ? units.Mass(mass) : null,
-            Cost = effect.Application?.Cost is { } cost
+            TotalCost = effect.Application?.Cost is { } cost
                 ? new Money { Value = AnswerUnits.Shown(cost), Currency = request.Price!.Currency! }
                 : null,
         };

@@ -16,7 +16,7 @@ public sealed class DistanceSensorRequest
     [Needed, Items(1, MostRuns)]
     public IReadOnlyList<RunOfSensor?>? Runs { get; init; }
 
-    /// <summary>Runs to compare slip with, unloaded or on a hard road, counted like the others.</summary>
+    /// <summary>Runs to compare skid with, unloaded or on a hard road, counted like the others.</summary>
     [Items(0, MostRuns)]
     public IReadOnlyList<RunOfSensor?>? ReferenceRuns { get; init; }
 

@@ -113,16 +113,16 @@ public sealed class ProductNeedAnswer
 public sealed class WaysOutAnswer
 {
     /// <summary>Highest ground speed, beside the lowest of the question.</summary>
-    public SpeedQuantity? HighestGroundSpeed { get; init; }
+    public SpeedQuantity? MaximumGroundSpeed { get; init; }
 
     /// <summary>Lowest ground speed, beside the highest of the question.</summary>
-    public SpeedQuantity? LowestGroundSpeed { get; init; }
+    public SpeedQuantity? MinimumGroundSpeed { get; init; }
 
     /// <summary>Highest rate, beside the lowest of the question.</summary>
-    public MassPerAreaQuantity? HighestRate { get; init; }
+    public MassPerAreaQuantity? MaximumRate { get; init; }
 
     /// <summary>Lowest rate, beside the highest of the question.</summary>
-    public MassPerAreaQuantity? LowestRate { get; init; }
+    public MassPerAreaQuantity? MinimumRate { get; init; }
 
     /// <summary>The rates shared out among as few elements as serve all ground speeds; empty where up to four do not.</summary>
     public required IReadOnlyList<ShareOfRatesAnswer> Shares { get; init; }
@@ -132,10 +132,10 @@ public sealed class WaysOutAnswer
 public sealed class ShareOfRatesAnswer
 {
     /// <summary>Lowest of them.</summary>
-    public required MassPerAreaQuantity LowestRate { get; init; }
+    public required MassPerAreaQuantity MinimumRate { get; init; }
 
     /// <summary>Highest of them: there the next element takes over.</summary>
-    public required MassPerAreaQuantity HighestRate { get; init; }
+    public required MassPerAreaQuantity MaximumRate { get; init; }
 
     /// <summary>The displacements that serve them.</summary>
     public required DisplacementWindowAnswer Window { get; init; }

@@ -131,16 +131,16 @@ internal static class ElementFitCalculation
     private static WaysOutAnswer ToAnswer(WaysOut ways, AnswerUnits units) =>
         new()
         {
-            HighestGroundSpeed = ways.HighestGroundSpeed is { } fastest ? units.Speed(fastest) : null,
-            LowestGroundSpeed = ways.LowestGroundSpeed is { } slowest ? units.Speed(slowest) : null,
-            HighestRate = ways.HighestRate is { } most ? units.Rate(most) : null,
-            LowestRate = ways.LowestRate is { } least ? units.Rate(least) : null,
+            MaximumGroundSpeed = ways.HighestGroundSpeed is { } fastest ? units.Speed(fastest) : null,
+            MinimumGroundSpeed = ways.LowestGroundSpeed is { } slowest ? units.Speed(slowest) : null,
+            MaximumRate = ways.HighestRate is { } most ? units.Rate(most) : null,
+            MinimumRate = ways.LowestRate is { } least ? units.Rate(least) : null,
             Shares =
             [
                 .. ways.Shares.Select(share => new ShareOfRatesAnswer
                 {
-                    LowestRate = units.Rate(share.LowestRate),
-                    HighestRate = units.Rate(share.HighestRate),
+                    MinimumRate = units.Rate(share.LowestRate),
+                    MaximumRate = units.Rate(share.HighestRate),
                     Window = ToAnswer(share.Window, units),
                 }),
             ],

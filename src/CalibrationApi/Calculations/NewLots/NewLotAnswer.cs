@@ -145,5 +145,5 @@ public sealed class EffectOfLot
     public MassQuantity? MassOverArea { get; init; }
 
     /// <summary>Cost of it; absent without an area and a price.</summary>
-    public Money? Cost { get; init; }
+    public Money? TotalCost { get; init; }
 }

@@ -145,7 +145,7 @@ internal static class NewLotCalculation
             Plants = effect.Plants is { } plants ? units.CountPerArea(plants) : null,
             PlantsDeviation = effect.PlantsDeviation is { } plantsOff ? units.Ratio(plantsOff) : null,
             MassOverArea = effect.MassOverArea is { } mass ? units.Mass(mass) : null,
-            Cost = effect.Cost is { } cost ? new Money { Value = AnswerUnits.Shown(cost), Currency = currency! } : null,
+            TotalCost = effect.Cost is { } cost ? new Money { Value = AnswerUnits.Shown(cost), Currency = currency! } : null,
         };
 }
 

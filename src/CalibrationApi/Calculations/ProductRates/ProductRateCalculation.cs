@@ -68,7 +68,7 @@ internal static class ProductRateCalculation
                 Form(target!.Nutrient),
                 target.Amount!.Read(),
                 Words.Read<TargetKind>(target.Kind),
-                MassPerAreaQuantity.Read(target.Most)
+                MassPerAreaQuantity.Read(target.Maximum)
             )),
         ];
 
@@ -105,8 +105,8 @@ internal static class ProductRateCalculation
             Name = product.Name!,
             Analysis = ShareOfNutrient.Read(product.Analysis!),
             PricePerKilogram = product.Price?.PerKilogram(),
-            LeastRate = MassPerAreaQuantity.Read(product.LeastRate),
-            MostRate = MassPerAreaQuantity.Read(product.MostRate),
+            LeastRate = MassPerAreaQuantity.Read(product.MinimumRate),
+            MostRate = MassPerAreaQuantity.Read(product.MaximumRate),
             FixedRate = MassPerAreaQuantity.Read(product.FixedRate),
             Package = MassQuantity.Read(product.PackageMass),
         };

@@ -56,7 +56,7 @@ public sealed class WantedNutrient
 
     /// <summary>With at-least: the most that may be given, credits included. No limit when left out.</summary>
     [Measured(0, 10_000, "kg/ha")]
-    public MassPerAreaQuantity? Most { get; init; }
+    public MassPerAreaQuantity? Maximum { get; init; }
 }
 
 /// <summary>A nutrient that is there already.</summary>
@@ -87,17 +87,17 @@ public sealed class ProductOffer
 
     /// <summary>It is applied at no less than this rate. None when left out.</summary>
     [Measured(0, 100_000, "kg/ha")]
-    public MassPerAreaQuantity? LeastRate { get; init; }
+    public MassPerAreaQuantity? MinimumRate { get; init; }
 
     /// <summary>
     /// It is applied at no more than this rate, for example because of a limit for the seed row or of the meter. No limit when left out.
     /// </summary>
     [Measured(0, 100_000, "kg/ha")]
-    public MassPerAreaQuantity? MostRate { get; init; }
+    public MassPerAreaQuantity? MaximumRate { get; init; }
 
     /// <summary>
-    /// Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and
-    /// mostRate.
+    /// Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes minimumRate and
+    /// maximumRate.
     /// </summary>
     [Measured(0, 100_000, "kg/ha")]
     public MassPerAreaQuantity? FixedRate { get; init; }

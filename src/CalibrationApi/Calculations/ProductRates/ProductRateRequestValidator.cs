@@ -55,7 +55,7 @@ internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient
                 (target, context) =>
                 {
                     NutrientRules.ZeroOrMeasurable(target.Amount, nameof(target.Amount), context);
-                    NutrientRules.ZeroOrMeasurable(target.Most, nameof(target.Most), context);
+                    NutrientRules.ZeroOrMeasurable(target.Maximum, nameof(target.Maximum), context);
                     var isLeast = target.Kind is null || target.Kind == Words.Of(TargetKind.AtLeast);
                     if (isLeast && Rules.Canonical(target.Amount) == 0)
                         context.Report(
@@ -63,15 +63,15 @@ internal sealed class WantedNutrientValidator : AbstractValidator<WantedNutrient
                             ErrorCodes.NumberOutOfRange,
                             "At least nothing asks for nothing. Give an amount above zero, or the kind at-most to keep the nutrient out."
                         );
-                    if (!isLeast && target.Most is not null)
+                    if (!isLeast && target.Maximum is not null)
                         context.Report(
-                            nameof(target.Most),
+                            nameof(target.Maximum),
                             SharedCodes.SettingsAtOdds,
                             "A most goes with the kind at-least only; exactly and at-most already say it. Leave one of them out."
                         );
-                    if (isLeast && Rules.Canonical(target.Most) < Rules.Canonical(target.Amount) * NutrientRules.JustBelow)
+                    if (isLeast && Rules.Canonical(target.Maximum) < Rules.Canonical(target.Amount) * NutrientRules.JustBelow)
                         context.Report(
-                            nameof(target.Most),
+                            nameof(target.Maximum),
                             SharedCodes.SettingsAtOdds,
                             "The most is below the amount that is wanted at least. Check both numbers and their units."
                         );
@@ -88,8 +88,8 @@ internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
             .Custom(
                 (product, context) =>
                 {
-                    NutrientRules.ZeroOrMeasurable(product.LeastRate, nameof(product.LeastRate), context);
-                    NutrientRules.ZeroOrMeasurable(product.MostRate, nameof(product.MostRate), context);
+                    NutrientRules.ZeroOrMeasurable(product.MinimumRate, nameof(product.MinimumRate), context);
+                    NutrientRules.ZeroOrMeasurable(product.MaximumRate, nameof(product.MaximumRate), context);
                     NutrientRules.ZeroOrMeasurable(product.FixedRate, nameof(product.FixedRate), context);
                     CheckRates(product, context);
                     NutrientRules.CheckAnalysis(product.Analysis, nameof(product.Analysis), context);
@@ -99,15 +99,15 @@ internal sealed class ProductOfferValidator : AbstractValidator<ProductOffer>
 
     private static void CheckRates(ProductOffer product, ValidationContext<ProductOffer> context)
     {
-        if (product.FixedRate is not null && (product.LeastRate is not null || product.MostRate is not null))
+        if (product.FixedRate is not null && (product.MinimumRate is not null || product.MaximumRate is not null))
             context.Report(
                 nameof(product.FixedRate),
                 SharedCodes.SettingsAtOdds,
                 "A fixed rate leaves nothing between a least and a most. Give either the fixed rate or the limits."
             );
-        if (Rules.Canonical(product.MostRate) < Rules.Canonical(product.LeastRate) * NutrientRules.JustBelow)
+        if (Rules.Canonical(product.MaximumRate) < Rules.Canonical(product.MinimumRate) * NutrientRules.JustBelow)
             context.Report(
-                nameof(product.MostRate),
+                nameof(product.MaximumRate),
                 SharedCodes.SettingsAtOdds,
                 "The most rate is below the least. Check both numbers and their units."
             );

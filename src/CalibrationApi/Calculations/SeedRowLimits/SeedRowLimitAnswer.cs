@@ -59,7 +59,7 @@ public sealed class SeedRowLimitAnswer
 /// <summary>A nutrient with the seed.</summary>
 public sealed class NutrientLoadAnswer
 {
-    /// <summary>What is counted. <c>phosphate</c> is P2O5, <c>potash</c> K2O.</summary>
+    /// <summary>What is counted.</summary>
     [KnownWords(typeof(LimitedNutrient))]
     public required string Nutrient { get; init; }
 
@@ -80,7 +80,7 @@ public sealed class SeedRowLimitOfSource
     [KnownWords(typeof(LimitVerdict))]
     public required string Verdict { get; init; }
 
-    /// <summary>What the limit counts. <c>phosphate</c> is P2O5, <c>potash</c> K2O.</summary>
+    /// <summary>What the limit counts.</summary>
     [KnownWords(typeof(LimitedNutrient))]
     public required string Nutrient { get; init; }
 
@@ -165,7 +165,7 @@ public sealed class StandLossOfProduct
     public RatioQuantity? Expected { get; init; }
 
     /// <summary>The most of it that alone keeps to the accepted loss; absent without a number.</summary>
-    public MassPerAreaQuantity? Most { get; init; }
+    public MassPerAreaQuantity? Maximum { get; init; }
 }
 
 /// <summary>A number as a source prints it.</summary>
@@ -181,7 +181,7 @@ public sealed class PrintedLimit
 /// <summary>A publication that states limits.</summary>
 public sealed class LimitSourceAnswer
 {
-    /// <summary>Its key; <c>stated</c> for a limit of the question.</summary>
+    /// <summary>Its key in kebab case; <c>stated</c> for a limit of the question.</summary>
     public required string Key { get; init; }
 
     /// <summary>Who publishes it.</summary>

@@ -42,7 +42,11 @@ internal static class SeedRowLimitCalculation
     public static AnswerUnits UnitsFor(SeedRowLimitRequest request, string? choice)
     {
         var first = request.Products![0]!;
-        return AnswerUnits.For(choice, Quantity.UnitOf(first.Rates?[0] ?? first.Nutrients?[0]!.Amount), Quantity.UnitOf(request.Spread));
+        return AnswerUnits.For(
+            choice,
+            Quantity.UnitOf(first.Rates?[0] ?? first.Nutrients?[0]!.Amount),
+            Quantity.UnitOf(request.SeedRowWidth)
+        );
     }
 
     public static SeedRowQuestion ToEngine(SeedRowLimitRequest request) =>
@@ -53,7 +57,7 @@ internal static class SeedRowLimitCalculation
             Moisture = Words.Read<SeedbedMoisture>(request.Moisture)!.Value,
             Region = Words.Read<Region>(request.Region),
             RowSpacing = request.RowSpacing!.Read(),
-            Spread = request.Spread!.Read(),
+            Spread = request.SeedRowWidth!.Read(),
             Opener = Words.Read<Opener>(request.Opener),
             Products = [.. request.Products!.Select(product => Read(product!))],
             AcceptableStandLoss = request.AcceptableStandLoss?.Canonical(),
@@ -154,7 +158,7 @@ internal static class SeedRowLimitCalculation
                     Name = one.Product.Name,
                     Material = one.Material,
                     Expected = one.Expected is { } lost ? units.Ratio(lost) : null,
-                    Most = one.Most is { } most ? units.Rate(most) : null,
+                    Maximum = one.Most is { } most ? units.Rate(most) : null,
                 }),
             ],
             Reason = loss.Reason,
@@ -167,7 +171,7 @@ internal static class SeedRowLimitCalculation
     private static LimitSourceAnswer ToAnswer(LimitSource source) =>
         new()
         {
-            Key = source.Key,
+            Key = source.Word,
             Publisher = source.Publisher,
             Title = source.Title,
             Year = source.Year,

@@ -43,7 +43,7 @@ public sealed class SeedRowLimitRequest
 
     /// <summary>Width over which the opener spreads seed and fertilizer, measured in the field; at most the row spacing.</summary>
     [Needed, Measured(0, 5, "m", ExcludesLeast = true)]
-    public LengthQuantity? Spread { get; init; }
+    public LengthQuantity? SeedRowWidth { get; init; }
 
     /// <summary>The opener. A source rules one out on light soil, and pairs each with a usual spread.</summary>
     [Word(typeof(Opener))]
@@ -109,7 +109,7 @@ public sealed class LocalLimitWithSeed
     [Needed, Text(Rules.LongestName)]
     public string? Source { get; init; }
 
-    /// <summary>What it counts. <c>phosphate</c> is P2O5, <c>potash</c> K2O.</summary>
+    /// <summary>What it counts.</summary>
     [Needed, Word(typeof(LimitedNutrient))]
     public string? Nutrient { get; init; }
 

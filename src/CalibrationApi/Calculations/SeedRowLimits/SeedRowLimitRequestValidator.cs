@@ -15,7 +15,7 @@ internal sealed class SeedRowLimitRequestValidator : AbstractValidator<SeedRowLi
             .Custom(
                 (question, context) =>
                 {
-                    SeedSpread.Check(question.RowSpacing, question.Spread, nameof(question.Spread), context);
+                    SeedSpread.Check(question.RowSpacing, question.SeedRowWidth, nameof(question.SeedRowWidth), context);
                     CheckZones(question, context);
                 }
             );

@@ -12,14 +12,14 @@ internal static class SeedSpread
 {
     /// <summary>Reports a spread that is wider than the rows are apart.</summary>
     /// <param name="rowSpacing">Distance between rows.</param>
-    /// <param name="spread">Width over which seed is spread.</param>
-    /// <param name="member">The member that gives the spread.</param>
+    /// <param name="seedRowWidth">Width over which seed is spread.</param>
+    /// <param name="member">The member that gives it.</param>
     /// <param name="context">Where it is reported.</param>
-    public static void Check<T>(LengthQuantity? rowSpacing, LengthQuantity? spread, string member, ValidationContext<T> context)
+    public static void Check<T>(LengthQuantity? rowSpacing, LengthQuantity? seedRowWidth, string member, ValidationContext<T> context)
     {
         if (
             Rules.Canonical(rowSpacing) is { } row
-            && Rules.Canonical(spread) is { } width
+            && Rules.Canonical(seedRowWidth) is { } width
             && double.IsFinite(row)
             && double.IsFinite(width)
             && SeedbedUtilisation.IsWiderThanRow(new Length(width), new Length(row))

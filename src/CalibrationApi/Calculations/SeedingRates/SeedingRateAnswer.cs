@@ -130,10 +130,10 @@ public sealed class PackagesAnswer
 public sealed class SeedCostAnswer
 {
     /// <summary>Cost per area.</summary>
-    public required CostPerUnit PerArea { get; init; }
+    public required CostPerUnit CostPerArea { get; init; }
 
     /// <summary>Cost of the seed that the area takes; absent without an area.</summary>
-    public Money? OverArea { get; init; }
+    public Money? TotalCost { get; init; }
 
     /// <summary>Cost of the packages rounded up; absent without an area or a package.</summary>
     public Money? InWholePackages { get; init; }

@@ -143,7 +143,7 @@ internal static class SeedingRateCalculation
     }
 
     private static (double Low, double High)? Read(ShareRange? range) =>
-        range is null ? null : (range.Lowest!.Canonical(), range.Highest!.Canonical());
+        range is null ? null : (range.Minimum!.Canonical(), range.Maximum!.Canonical());
 
     private static ExpectedStand ToAnswer(CountPerArea plants, SeedingRateResult result, AnswerUnits units)
     {
@@ -174,13 +174,13 @@ internal static class SeedingRateCalculation
         var per = units.Display[Dimension.Area];
         return new()
         {
-            PerArea = new()
+            CostPerArea = new()
             {
                 Value = AnswerUnits.Shown(cost.PerSquareMetre * per.Canonical(1)),
                 Currency = currency,
                 Per = per.Symbol,
             },
-            OverArea = Money(cost.OverArea, currency),
+            TotalCost = Money(cost.OverArea, currency),
             InWholePackages = Money(cost.InWholePackages, currency),
         };
     }

@@ -120,11 +120,11 @@ public sealed class ShareRange
 {
     /// <summary>The lower one.</summary>
     [Needed, Measured(0, 100, "%", ExcludesLeast = true)]
-    public RatioQuantity? Lowest { get; init; }
+    public RatioQuantity? Minimum { get; init; }
 
     /// <summary>The higher one.</summary>
     [Needed, Measured(0, 100, "%", ExcludesLeast = true)]
-    public RatioQuantity? Highest { get; init; }
+    public RatioQuantity? Maximum { get; init; }
 }
 
 /// <summary>A bag or box of seed: of a mass or of a count of pure seeds, exactly one of the two.</summary>

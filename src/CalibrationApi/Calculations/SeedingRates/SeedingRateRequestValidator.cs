@@ -41,9 +41,9 @@ internal sealed class ShareRangeValidator : AbstractValidator<ShareRange>
             .Custom(
                 (range, context) =>
                 {
-                    if (Rules.Canonical(range.Lowest) is { } lowest && Rules.Canonical(range.Highest) is { } highest && lowest >= highest)
+                    if (Rules.Canonical(range.Minimum) is { } lowest && Rules.Canonical(range.Maximum) is { } highest && lowest >= highest)
                         context.Report(
-                            nameof(range.Lowest),
+                            nameof(range.Minimum),
                             SharedCodes.SettingsAtOdds,
                             "The lowest share has to be below the highest. Swap the two, or leave the range out."
                         );

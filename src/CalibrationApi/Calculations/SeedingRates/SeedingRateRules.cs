@@ -154,8 +154,8 @@ internal static class SeedingRateRules
             context.Report(member, SharedCodes.SettingsAtOdds, $"This range is around the {name}. Add the {name}, or leave the range out.");
         else if (
             Rules.Canonical(share) is { } value
-            && Rules.Canonical(range.Lowest) is { } lowest
-            && Rules.Canonical(range.Highest) is { } highest
+            && Rules.Canonical(range.Minimum) is { } lowest
+            && Rules.Canonical(range.Maximum) is { } highest
             && lowest < highest
             && !(lowest <= value && value <= highest)
         )

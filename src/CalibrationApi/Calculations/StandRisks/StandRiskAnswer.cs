@@ -79,7 +79,7 @@ public sealed class MarginAnswer
     public MassPerAreaQuantity? Rate { get; init; }
 
     /// <summary>What the extra seed costs on one unit of area; absent without price and kernel mass.</summary>
-    public CostPerUnit? Cost { get; init; }
+    public CostPerUnit? CostPerArea { get; init; }
 
     /// <summary>What the extra seed costs on the whole area; absent without it.</summary>
     public Money? TotalCost { get; init; }

@@ -125,7 +125,7 @@ internal static class StandRiskCalculation
             Relative = units.Ratio(margin.Relative),
             SeedsPerArea = units.CountPerArea(margin.Seeds),
             Rate = margin.Mass is { } mass ? units.Rate(mass) : null,
-            Cost = margin.CostPerSquareMetre is { } cost
+            CostPerArea = margin.CostPerSquareMetre is { } cost
                 ? new CostPerUnit
                 {
                     Value = cost * area.Canonical(1),

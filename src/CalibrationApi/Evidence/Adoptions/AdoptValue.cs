@@ -51,7 +51,7 @@ internal static class AdoptValue
                 Lot = adoption.Lot,
                 Value = adoption.Value,
                 EnteredUnit = UsualUnits.PerRevolution(adoption.EnteredUnit).Symbol,
-                Reason = line.Reason ?? request.Why,
+                Reason = line.Reason ?? request.Reason,
             }
         );
     }

@@ -94,7 +94,7 @@ public sealed class ValueInForceAnswer
     public required string RecordedBy { get; init; }
 
     /// <summary>Why.</summary>
-    public required string Why { get; init; }
+    public required string Reason { get; init; }
 
     /// <summary>All that spoke against the number when it was typed in, each with the reason given; absent when nothing did.</summary>
     public IReadOnlyList<Despite?>? Despite { get; init; }

@@ -57,7 +57,7 @@ public sealed class AdoptionRequest : IEvidenceRequest
 
     /// <summary>Why it was adopted.</summary>
     [Needed, Text(500)]
-    public string? Why { get; init; }
+    public string? Reason { get; init; }
 
     /// <summary>
     /// Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only

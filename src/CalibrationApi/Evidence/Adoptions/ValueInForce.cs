@@ -34,7 +34,7 @@ internal static class ValueInForce
             Since = EnteredInstant.Write(adoption.OccurredAt),
             SinceLocalDate = LocalDate.Of(adoption.OccurredAt, timeZone),
             RecordedBy = entered.RecordedBy!,
-            Why = entered.Why!,
+            Reason = entered.Reason!,
             Despite = entered.Despite,
             Lot = adoption.Lot,
             Treatment = adoption.Lot is { } lot ? reader.Lot(lot)?.Treatment : null,

@@ -1,4 +1,6 @@
+using System.Reflection;
 using System.Runtime.CompilerServices;
+using System.Runtime.Serialization;
 using System.Text;
 
 namespace CalibrationApi.Plumbing.Http;
@@ -25,7 +27,8 @@ internal static class Words
         where T : struct, Enum => Table<T>.Words.InOrder;
 
     /// <summary>The words of an enumeration that is known as a type only.</summary>
-    public static IReadOnlyList<string> All(Type enumeration) => Array.ConvertAll(Enum.GetNames(enumeration), Kebab);
+    public static IReadOnlyList<string> All(Type enumeration) =>
+        Array.ConvertAll(Enum.GetNames(enumeration), name => Word(enumeration, name));
 
     private static class Table<T>
         where T : struct, Enum
@@ -37,7 +40,7 @@ internal static class Words
     {
         public WordList(Type enumeration)
         {
-            InOrder = Array.ConvertAll(Enum.GetNames(enumeration), Kebab);
+            InOrder = [.. All(enumeration)];
             for (var i = 0; i < InOrder.Length; i++)
                 Positions.Add(InOrder[i], i);
         }
@@ -46,6 +49,10 @@ internal static class Words
 
         public Dictionary<string, int> Positions { get; } = new(StringComparer.Ordinal);
     }
+
+    // A word of an open standard, such as the code of a region, stands beside the name.
+    private static string Word(Type enumeration, string name) =>
+        enumeration.GetField(name)!.GetCustomAttribute<EnumMemberAttribute>()?.Value ?? Kebab(name);
 
     // FreeFlowing becomes free-flowing; a roman numeral such as III, a name of its standard, stays.
     private static string Kebab(string name)

@@ -37,7 +37,7 @@ public class MachineRequest : DescribedRequest
 
     /// <summary>Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing.</summary>
     [Measured(0, 5, "m", ExcludesLeast = true)]
-    public LengthQuantity? OpenerSpread { get; init; }
+    public LengthQuantity? SeedRowWidth { get; init; }
 
     /// <summary>How its meters are driven: <c>separate</c> drives (the default) or a <c>shared-shaft</c>.</summary>
     [Word(typeof(MeterDrive))]
@@ -53,7 +53,7 @@ public class MachineRequest : DescribedRequest
 
     /// <summary>What a test disturbs on this machine and has to be put back, in the owner's words.</summary>
     [Items(0, 200)]
-    public IReadOnlyList<DisturbedPointOfPlan?>? RestorePoints { get; init; }
+    public IReadOnlyList<RestorePoint?>? RestorePoints { get; init; }
 }
 
 /// <summary>A tank.</summary>

@@ -26,7 +26,7 @@ internal sealed class MachineRequestValidator : AbstractValidator<MachineRequest
                 ErrorCodes.WordUnknown,
                 "This is not the name of a time zone. Use an IANA name such as Europe/Vienna or America/Regina."
             );
-        SeedSpread.Check(machine.RowSpacing, machine.OpenerSpread, nameof(machine.OpenerSpread), context);
+        SeedSpread.Check(machine.RowSpacing, machine.SeedRowWidth, nameof(machine.SeedRowWidth), context);
         Unique(machine.Tanks, tank => tank.Name, nameof(machine.Tanks), nameof(TankOfMachine.Name), context);
         if (machine.Meters?.Sum(meter => meter?.Elements?.Count ?? 0) > MostElements)
             context.Report(

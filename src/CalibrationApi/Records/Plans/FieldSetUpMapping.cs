@@ -37,7 +37,7 @@ internal static class FieldSetUpMapping
                 : [plan.GroundSpeed!.Read()],
             WorkingWidth = LengthQuantity.Read(machine?.WorkingWidth),
             RowSpacing = LengthQuantity.Read(machine?.RowSpacing),
-            OpenerSpread = LengthQuantity.Read(machine?.OpenerSpread),
+            OpenerSpread = LengthQuantity.Read(machine?.SeedRowWidth),
             Opener = Words.Read<Opener>(machine?.Opener),
             Area = AreaQuantity.Read(plan.Area),
             FieldEfficiency = plan.FieldEfficiency?.Canonical(),
@@ -63,9 +63,9 @@ internal static class FieldSetUpMapping
             Headline = units.Of(result.HeadlineAbout).Text(result.Headline),
             HeadlineParts = units.Of(result.HeadlineAbout).Parts(result.Headline),
             Verdict = Words.Of(result.Verdict),
-            InTheWay =
+            Obstacles =
             [
-                .. result.InTheWay.Select(one => new ObstacleOfPlan
+                .. result.Obstacles.Select(one => new ObstacleOfPlan
                 {
                     Meter = one.Meter,
                     Detail = units.Of(one.About).Text(one.Detail),
@@ -82,9 +82,9 @@ internal static class FieldSetUpMapping
                 : null,
             SeedRow = result.SeedRow is { } seedRow ? SeedRowLimitCalculation.ToAnswer(seedRow, units.SeedRow) : null,
             Fan = result.Fan is { } fan ? FanMapping.ToAnswer(fan, units.Fan) : null,
-            Open =
+            Missing =
             [
-                .. result.Open.Select(one => new OpenPointOfPlan
+                .. result.Missing.Select(one => new MissingOfPlan
                 {
                     Pointer = $"#/{one.Member}",
                     Kind = Words.Of(one.Kind),

@@ -70,7 +70,7 @@ internal sealed class FieldSetUpUnits(PlannedField field, string? choice)
             (SetUpPartKind.SeedRow, _) => AnswerUnits.For(
                 choice,
                 RateUnit(PlaceOf(Found!.InSeedRow[0])),
-                Quantity.UnitOf(field.Machine!.OpenerSpread)
+                Quantity.UnitOf(field.Machine!.SeedRowWidth)
             ),
             (SetUpPartKind.Fan, _) => MeterSpeedUnits(Carried(), limits: null),
             (SetUpPartKind.SeedingRate, { } meter) => AnswerUnits.For(

@@ -105,8 +105,8 @@ internal static class PlanCatchOfPlan
             WorkingSpeeds = plan.WorkingSpeeds,
             Drive = planned.Field.Machine!.Drive,
             WantedPrecision = plan.WantedPrecision,
-            LongestRun = plan.LongestRun,
-            ShortestRun = plan.ShortestRun,
+            MaximumRunTime = plan.MaximumRunTime,
+            MinimumRunTime = plan.MinimumRunTime,
             ContainersAtHand = plan.ContainersAtHand,
             LiftLimit = plan.LiftLimit,
             Scale = planned.Scale!.OfTest(),
@@ -119,7 +119,7 @@ internal static class PlanCatchOfPlan
                 }
                 : null,
             Meters = meters,
-            DisturbedPoints = planned.Field.Machine.RestorePoints,
+            RestorePoints = planned.Field.Machine.RestorePoints,
         };
     }
 

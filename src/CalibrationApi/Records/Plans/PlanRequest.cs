@@ -52,12 +52,12 @@ public class PlanRequest : DescribedRequest
     /// <summary>Longest run of one catch.</summary>
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.LongestRun))]
     [Measured]
-    public TimeQuantity? LongestRun { get; init; }
+    public TimeQuantity? MaximumRunTime { get; init; }
 
     /// <summary>Shortest run of one catch, not above the longest. A drive takes some seconds to settle.</summary>
     [Default(typeof(CatchPlanDefaults), nameof(CatchPlanDefaults.ShortestRun))]
     [Measured]
-    public TimeQuantity? ShortestRun { get; init; }
+    public TimeQuantity? MinimumRunTime { get; init; }
 
     /// <summary>How many of the container are at hand. With fewer than meters, the catch plan says so.</summary>
     [Whole(1, 1000)]

@@ -23,7 +23,7 @@ public sealed class PlanSetUpAnswer
     /// <summary>
     /// Whether the field can be begun. <c>ready</c>: every meter has a rate and a mass per revolution, its element serves that rate at the
     /// planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met,
-    /// no lot asks for a test first, and nothing is open. <c>incomplete</c>: nothing is known to stand in the way, but something is open.
+    /// no lot asks for a test first, and nothing is missing. <c>incomplete</c>: nothing is known to stand in the way, but something is missing.
     /// <c>blocked</c>: something stands in the way.
     /// </summary>
     [KnownWords(typeof(SetUpVerdict))]
@@ -31,21 +31,21 @@ public sealed class PlanSetUpAnswer
 
     /// <summary>
     /// What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that
-    /// turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open.
+    /// turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under missing.
     /// </summary>
-    public required IReadOnlyList<ObstacleOfPlan> InTheWay { get; init; }
+    public required IReadOnlyList<ObstacleOfPlan> Obstacles { get; init; }
 
     /// <summary>The meters, in the order of the plan.</summary>
     public required IReadOnlyList<MeterSetUpAnswer> Meters { get; init; }
 
     /// <summary>
-    /// How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where
+    /// How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is missing. Where
     /// several meters share a product, its line is for all of them together, on the whole field.
     /// </summary>
     public ProductRateAnswer? Nutrients { get; init; }
 
     /// <summary>
-    /// What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open.
+    /// What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is missing.
     /// </summary>
     public SeedRowLimitAnswer? SeedRow { get; init; }
 
@@ -56,7 +56,7 @@ public sealed class PlanSetUpAnswer
     public FanAnswer? Fan { get; init; }
 
     /// <summary>What could not be computed, and what to add.</summary>
-    public required IReadOnlyList<OpenPointOfPlan> Open { get; init; }
+    public required IReadOnlyList<MissingOfPlan> Missing { get; init; }
 
     /// <summary>What can hurt people or the crop.</summary>
     [SentCodes(typeof(FieldSetUpCodes), nameof(FieldSetUpCodes.Cautions))]
@@ -134,7 +134,7 @@ public sealed class ValueOfElement : MassPerRevolutionQuantity
 }
 
 /// <summary>Something that keeps a part of the set-up from being computed.</summary>
-public sealed class OpenPointOfPlan
+public sealed class MissingOfPlan
 {
     /// <summary>The member of the plan that it is about.</summary>
     public required string Pointer { get; init; }

@@ -22,12 +22,12 @@ internal static class SetUpOfPlan
     /// One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element
     /// reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against
     /// published limits; and what
-    /// a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is
+    /// a new lot means for the value in force. What cannot be computed yet is listed under missing, with what to add; the rest is
     /// answered all the same. Computed anew with each call; nothing is stored.
     /// </remarks>
     /// <param name="id">Id of the plan.</param>
     /// <param name="units">Units of the answer; as-asked takes those of the plan and its records.</param>
-    /// <response code="200">Rates and set-up, and what is still open.</response>
+    /// <response code="200">Rates and set-up, and what is still missing.</response>
     public static Results<JsonAnswer<PlanSetUpAnswer>, ProblemResult> Handle(
         string id,
         CalibrationDatabase database,

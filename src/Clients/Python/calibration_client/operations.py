@@ -985,8 +985,8 @@ class Operations(Caller):
         One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether
         each element reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is
         placed with the seed against published limits; and what a new lot means for the value in force. What cannot be
-        computed yet is listed under open, with what to add; the rest is answered all the same. Computed anew with each
-        call; nothing is stored.
+        computed yet is listed under missing, with what to add; the rest is answered all the same. Computed anew with
+        each call; nothing is stored.
 
         Args:
             units: Units of the answer; as-asked takes those of the plan and its records.

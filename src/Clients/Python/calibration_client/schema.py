@@ -111,7 +111,7 @@ class AdoptionRequest(TypedDict):
     10000 rpm.
     """
 
-    why: str
+    reason: str
     """Why it was adopted."""
 
     despite: NotRequired[list[Despite]]
@@ -317,7 +317,7 @@ class BoundAnswer(TypedDict):
     """One bound on a catch."""
 
     bound: str
-    """What bounds it. Known today: `container`, `scale-capacity`, `lift-limit`, `longest-run`, `shared-shaft`."""
+    """What bounds it. Known today: `container`, `scale-capacity`, `lift-limit`, `maximum-run-time`, `shared-shaft`."""
 
     mass: MassQuantity
     """Largest net mass that it allows; for the container with its overflow margin."""
@@ -622,10 +622,10 @@ class CatchPlanRequest(TypedDict):
     examples of JCGM 100:2008.
     """
 
-    longestRun: NotRequired[TimeQuantity]
+    maximumRunTime: NotRequired[TimeQuantity]
     """Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h."""
 
-    shortestRun: NotRequired[TimeQuantity]
+    minimumRunTime: NotRequired[TimeQuantity]
     """Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes
     some seconds to settle; judgement, no published source. Range: above 0 and up to 24 h.
     """
@@ -658,7 +658,7 @@ class CatchPlanRequest(TypedDict):
     meters: list[MeterOfPlan]
     """The meters of the run."""
 
-    disturbedPoints: NotRequired[list[DisturbedPointOfPlan]]
+    restorePoints: NotRequired[list[RestorePoint]]
     """What the test disturbs on this machine and has to be put back, in the owner's words."""
 
 
@@ -1591,7 +1591,7 @@ class DistanceEffectAnswer(TypedDict):
     massOverArea: NotRequired[MassQuantity]
     """Product too much over the stated area; negative when too little."""
 
-    cost: NotRequired[Money]
+    totalCost: NotRequired[Money]
     """Money for that product; negative when the crop gets too little."""
 
 
@@ -1613,9 +1613,8 @@ class DistanceSensorAnswer(TypedDict):
     """How many more runs a repeat takes; absent for other verdicts and when no number of runs would help."""
 
     reasons: list[ReasonAnswer]
-    """Why. Codes known today: `runs-scatter-more-than-expected`, `more-runs-needed`, `runs-out-of-reach`,
-    `large-distance-change`, `within-tolerance`, `no-practical-change`, `no-value-in-force`, `distance-changed`,
-    `within-tolerance-not-shown`.
+    """Why. Codes known today: `runs-scatter-more-than-expected`, `more-runs-needed`, `runs-out-of-reach`, `large-change`,
+    `within-tolerance`, `no-practical-change`, `no-value-in-force`, `distance-changed`, `within-tolerance-not-shown`.
     """
 
     pulsesPerDistance: NotRequired[MeasuredPulsesPerDistance]
@@ -1645,9 +1644,10 @@ class DistanceSensorAnswer(TypedDict):
     runsForWantedPrecision: NotRequired[int]
     """Runs like these that the wanted precision takes in all; absent when no practical number reaches it."""
 
-    slip: NotRequired[MeasuredRatio]
-    """Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive
-    when the wheel turns more often at work (it slips), negative when it turns less often (it skids).
+    skid: NotRequired[MeasuredRatio]
+    """Skid against the reference runs, 1 - (turns per distance at work) / (turns per distance on the reference): positive
+    when the wheel turns less often at work (it skids), negative when it turns more often (it slips). The sign is that
+    of `skid` of a drive wheel.
     """
 
     width: NotRequired[WidthAnswer]
@@ -1672,7 +1672,7 @@ class DistanceSensorAnswer(TypedDict):
 
     findings: list[FindingAnswer]
     """What was noticed beyond the verdict. Codes known today: `runs-scatter-more-than-expected`, `directions-differ`,
-    `large-distance-change`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`,
+    `large-change`, `short-course`, `single-reading`, `tape-dominates`, `wheel-slips`, `width-differs`,
     `entry-resolution-matters`.
     """
 
@@ -1713,7 +1713,7 @@ class DistanceSensorRequest(TypedDict):
     """The runs at work, on the ground that is seeded: one or more, each with pulses or each with wheel turns."""
 
     referenceRuns: NotRequired[list[RunOfSensor]]
-    """Runs to compare slip with, unloaded or on a hard road, counted like the others."""
+    """Runs to compare skid with, unloaded or on a hard road, counted like the others."""
 
     pulsesPerTurn: NotRequired[PulsesPerRevolutionQuantity]
     """Sensor pulses in one turn of the wheel. With it, pulses and the rolling circumference follow from one another. No
@@ -1784,19 +1784,6 @@ class DistanceSensorRequest(TypedDict):
     """Change from which a second run has to confirm. Default 10 %: twice the published 5 % on the rate, as for a catch
     test; judgement, no published source. Range: 0.1 to 100 %.
     """
-
-
-class DisturbedPointOfPlan(TypedDict):
-    """Something that the test disturbs, in the owner's words."""
-
-    name: str
-    """What it is, for example a cover or a hose."""
-
-    toOpen: NotRequired[str]
-    """What is done to it before the catch."""
-
-    toRestore: NotRequired[str]
-    """How it is put back."""
 
 
 class DriveWheelOfMachine(TypedDict):
@@ -2090,7 +2077,7 @@ class EffectAnswer(TypedDict):
     massOverArea: NotRequired[MassQuantity]
     """Product too much over the stated area; negative when too little."""
 
-    cost: NotRequired[Money]
+    totalCost: NotRequired[Money]
     """Money for that product; negative when the crop gets too little."""
 
 
@@ -2123,7 +2110,7 @@ class EffectOfLot(TypedDict):
     massOverArea: NotRequired[MassQuantity]
     """Seed too much over the area, negative when too little; absent without an area."""
 
-    cost: NotRequired[Money]
+    totalCost: NotRequired[Money]
     """Cost of it; absent without an area and a price."""
 
 
@@ -2937,7 +2924,7 @@ class LimitSourceAnswer(TypedDict):
     """A publication that states limits."""
 
     key: str
-    """Its key; `stated` for a limit of the question."""
+    """Its key in kebab case; `stated` for a limit of the question."""
 
     publisher: str
     """Who publishes it."""
@@ -2961,8 +2948,8 @@ class LocalLimitWithSeed(TypedDict):
     source: str
     """Where it is printed; answers name it."""
 
-    nutrient: Literal["nitrogen", "urea-nitrogen", "urea-and-sulfate-nitrogen", "nitrogen-beside-phosphates", "phosphate", "potash", "nitrogen-plus-potash", "sulfur", "all-nutrients", "phosphate-nitrogen"]
-    """What it counts. `phosphate` is P2O5, `potash` K2O."""
+    nutrient: Literal["N", "urea-N", "urea-and-sulfate-N", "N-beside-phosphates", "P2O5", "K2O", "N-plus-K2O", "S", "all", "phosphate-N"]
+    """What it counts."""
 
     rate: MassPerAreaQuantity
     """The most that it allows with the seed. Range: 0 to 100000 kg/ha."""
@@ -3142,7 +3129,7 @@ class MachineAnswer(TypedDict):
     opener: NotRequired[str]
     """Its openers."""
 
-    openerSpread: NotRequired[LengthQuantity]
+    seedRowWidth: NotRequired[LengthQuantity]
     """Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing."""
 
     drive: NotRequired[str]
@@ -3154,7 +3141,7 @@ class MachineAnswer(TypedDict):
     meters: list[MeterOfMachine]
     """Its meters, each under one position."""
 
-    restorePoints: NotRequired[list[DisturbedPointOfPlan]]
+    restorePoints: NotRequired[list[RestorePoint]]
     """What a test disturbs on this machine and has to be put back, in the owner's words."""
 
     id: str
@@ -3211,7 +3198,7 @@ class MachineRequest(TypedDict):
     opener: NotRequired[Literal["double-disc", "disc", "knife", "spoon", "hoe", "sweep"]]
     """Its openers."""
 
-    openerSpread: NotRequired[LengthQuantity]
+    seedRowWidth: NotRequired[LengthQuantity]
     """Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing. No default.
     Range: above 0 and up to 5 m.
     """
@@ -3225,7 +3212,7 @@ class MachineRequest(TypedDict):
     meters: list[MeterOfMachine]
     """Its meters, each under one position."""
 
-    restorePoints: NotRequired[list[DisturbedPointOfPlan]]
+    restorePoints: NotRequired[list[RestorePoint]]
     """What a test disturbs on this machine and has to be put back, in the owner's words."""
 
 
@@ -3241,7 +3228,7 @@ class MarginAnswer(TypedDict):
     rate: NotRequired[MassPerAreaQuantity]
     """Extra mass per area; absent without a kernel mass."""
 
-    cost: NotRequired[CostPerUnit]
+    costPerArea: NotRequired[CostPerUnit]
     """What the extra seed costs on one unit of area; absent without price and kernel mass."""
 
     totalCost: NotRequired[Money]
@@ -3794,6 +3781,25 @@ class MeterSpeedRequest(TypedDict):
     """The air stream that carries this product and others."""
 
 
+class MissingOfPlan(TypedDict):
+    """Something that keeps a part of the set-up from being computed."""
+
+    pointer: str
+    """The member of the plan that it is about."""
+
+    kind: str
+    """What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a
+    question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be
+    asked.
+    """
+
+    detail: str
+    """What is missing or wrong, and what to do."""
+
+    parts: NotRequired[SentenceParts]
+    """What the sentence is made of, for showing it in another language."""
+
+
 MoistureAnswer = TypedDict(
     "MoistureAnswer",
     {
@@ -4068,9 +4074,8 @@ class NutrientLoadAnswer(TypedDict):
     """A nutrient with the seed."""
 
     nutrient: str
-    """What is counted. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`,
-    `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`,
-    `all-nutrients`, `phosphate-nitrogen`.
+    """What is counted. Known today: `N`, `urea-N`, `urea-and-sulfate-N`, `N-beside-phosphates`, `P2O5`, `K2O`,
+    `N-plus-K2O`, `S`, `all`, `phosphate-N`.
     """
 
     rate: MassPerAreaQuantity
@@ -4088,25 +4093,6 @@ class ObstacleOfPlan(TypedDict):
 
     detail: str
     """What it is, and what to do."""
-
-    parts: NotRequired[SentenceParts]
-    """What the sentence is made of, for showing it in another language."""
-
-
-class OpenPointOfPlan(TypedDict):
-    """Something that keeps a part of the set-up from being computed."""
-
-    pointer: str
-    """The member of the plan that it is about."""
-
-    kind: str
-    """What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a
-    question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be
-    asked.
-    """
-
-    detail: str
-    """What is missing or wrong, and what to do."""
 
     parts: NotRequired[SentenceParts]
     """What the sentence is made of, for showing it in another language."""
@@ -4225,10 +4211,10 @@ class PlanAnswer(TypedDict):
     wantedPrecision: NotRequired[RatioQuantity]
     """Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source."""
 
-    longestRun: NotRequired[TimeQuantity]
+    maximumRunTime: NotRequired[TimeQuantity]
     """Longest run of one catch. Default 300 s: default; judgement, no published source."""
 
-    shortestRun: NotRequired[TimeQuantity]
+    minimumRunTime: NotRequired[TimeQuantity]
     """Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes
     some seconds to settle; judgement, no published source.
     """
@@ -4326,10 +4312,10 @@ class PlanRequest(TypedDict):
     Range: 0.1 to 50 %.
     """
 
-    longestRun: NotRequired[TimeQuantity]
+    maximumRunTime: NotRequired[TimeQuantity]
     """Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h."""
 
-    shortestRun: NotRequired[TimeQuantity]
+    minimumRunTime: NotRequired[TimeQuantity]
     """Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes
     some seconds to settle; judgement, no published source. Range: above 0 and up to 24 h.
     """
@@ -4379,14 +4365,14 @@ class PlanSetUpAnswer(TypedDict):
     verdict: str
     """Whether the field can be begun. `ready`: every meter has a rate and a mass per revolution, its element serves that
     rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all
-    products, the nutrients are met, no lot asks for a test first, and nothing is open. `incomplete`: nothing is known
-    to stand in the way, but something is open. `blocked`: something stands in the way.
+    products, the nutrients are met, no lot asks for a test first, and nothing is missing. `incomplete`: nothing is
+    known to stand in the way, but something is missing. `blocked`: something stands in the way.
     """
 
-    inTheWay: list[ObstacleOfPlan]
+    obstacles: list[ObstacleOfPlan]
     """What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a
     meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is
-    under open.
+    under missing.
     """
 
     meters: list[MeterSetUpAnswer]
@@ -4394,12 +4380,12 @@ class PlanSetUpAnswer(TypedDict):
 
     nutrients: NotRequired[ProductRateAnswer]
     """How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is
-    open. Where several meters share a product, its line is for all of them together, on the whole field.
+    missing. Where several meters share a product, its line is for all of them together, on the whole field.
     """
 
     seedRow: NotRequired[SeedRowLimitAnswer]
     """What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it
-    needs is open.
+    needs is missing.
     """
 
     fan: NotRequired[FanAnswer]
@@ -4407,7 +4393,7 @@ class PlanSetUpAnswer(TypedDict):
     Compared with the fan speed of the sowing conditions.
     """
 
-    open: list[OpenPointOfPlan]
+    missing: list[MissingOfPlan]
     """What could not be computed, and what to add."""
 
     cautions: list[CautionAnswer]
@@ -4665,17 +4651,17 @@ class ProductOffer(TypedDict):
     price: NotRequired[Price]
     """Price. Default none: without prices the rates are those of least total mass."""
 
-    leastRate: NotRequired[MassPerAreaQuantity]
+    minimumRate: NotRequired[MassPerAreaQuantity]
     """It is applied at no less than this rate. None when left out. No default. Range: 0 to 100000 kg/ha."""
 
-    mostRate: NotRequired[MassPerAreaQuantity]
+    maximumRate: NotRequired[MassPerAreaQuantity]
     """It is applied at no more than this rate, for example because of a limit for the seed row or of the meter. No limit
     when left out. No default. Range: 0 to 100000 kg/ha.
     """
 
     fixedRate: NotRequired[MassPerAreaQuantity]
     """Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes
-    leastRate and mostRate. No default. Range: 0 to 100000 kg/ha.
+    minimumRate and maximumRate. No default. Range: 0 to 100000 kg/ha.
     """
 
     packageMass: NotRequired[MassQuantity]
@@ -5206,10 +5192,10 @@ class ReferenceAnswer(TypedDict):
     `urea-granular`, `vetch`, `wheat`.
     """
 
-    lightest: BulkDensityQuantity
+    minimum: BulkDensityQuantity
     """The lightest published value."""
 
-    densest: BulkDensityQuantity
+    maximum: BulkDensityQuantity
     """The densest published value."""
 
     beyond: RatioQuantity
@@ -5282,6 +5268,19 @@ class RefusalItemPage(TypedDict):
 
     next: NotRequired[str]
     """Address of the next page; absent on the last one."""
+
+
+class RestorePoint(TypedDict):
+    """Something that the test disturbs, in the owner's words."""
+
+    name: str
+    """What it is, for example a cover or a hose."""
+
+    toOpen: NotRequired[str]
+    """What is done to it before the catch."""
+
+    toRestore: NotRequired[str]
+    """How it is put back."""
 
 
 class RevocationRequest(TypedDict):
@@ -5677,10 +5676,10 @@ class SecondTestAnswer(TypedDict):
 class SeedCostAnswer(TypedDict):
     """What the seed costs."""
 
-    perArea: CostPerUnit
+    costPerArea: CostPerUnit
     """Cost per area."""
 
-    overArea: NotRequired[Money]
+    totalCost: NotRequired[Money]
     """Cost of the seed that the area takes; absent without an area."""
 
     inWholePackages: NotRequired[Money]
@@ -5770,9 +5769,8 @@ class SeedRowLimitOfSource(TypedDict):
     """
 
     nutrient: str
-    """What the limit counts. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`,
-    `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`,
-    `all-nutrients`, `phosphate-nitrogen`.
+    """What the limit counts. Known today: `N`, `urea-N`, `urea-and-sulfate-N`, `N-beside-phosphates`, `P2O5`, `K2O`,
+    `N-plus-K2O`, `S`, `all`, `phosphate-N`.
     """
 
     load: MassPerAreaQuantity
@@ -5824,13 +5822,13 @@ class SeedRowLimitRequest(TypedDict):
     weather, it is `dry`.
     """
 
-    region: NotRequired[Literal["manitoba", "saskatchewan", "alberta", "kansas", "north-dakota", "south-dakota", "elsewhere"]]
+    region: NotRequired[Literal["CA-MB", "CA-SK", "CA-AB", "US-KS", "US-ND", "US-SD", "elsewhere"]]
     """Where the field lies. Without it limits of all regions are shown; `elsewhere` is any place without a word here."""
 
     rowSpacing: LengthQuantity
     """Distance between rows. Range: above 0 and up to 5 m."""
 
-    spread: LengthQuantity
+    seedRowWidth: LengthQuantity
     """Width over which the opener spreads seed and fertilizer, measured in the field; at most the row spacing. Range:
     above 0 and up to 5 m.
     """
@@ -5841,7 +5839,7 @@ class SeedRowLimitRequest(TypedDict):
     products: list[ProductWithSeed]
     """Everything that goes into the seed row together; their sum counts."""
 
-    sources: NotRequired[list[Literal["CCC-20", "CCC-SP", "KSU-CORN", "KSU-WHEAT", "MB-DRY", "MB-SAFE-P", "MB-SBU", "MB-SBU2", "MB-SOY", "MPSG-PEA", "NDSU-CPR", "NDSU-FLAX", "SASKFLAX", "SDSU-DRY", "SDSU-MODEL", "SK-CANOLA", "SK-SAFE-P", "USASK-PULSE"]]]
+    sources: NotRequired[list[Literal["ccc-20", "ccc-sp", "ksu-corn", "ksu-wheat", "mb-dry", "mb-safe-p", "mb-sbu", "mb-sbu2", "mb-soy", "mpsg-pea", "ndsu-cpr", "ndsu-flax", "saskflax", "sdsu-dry", "sdsu-model", "sk-canola", "sk-safe-p", "usask-pulse"]]]
     """Keys of the sources to look at, as answers name them. Without it all are looked at."""
 
     acceptableStandLoss: NotRequired[RatioQuantity]
@@ -5868,7 +5866,7 @@ class SeedRowOfPlan(TypedDict):
     moisture: Literal["good", "dry"]
     """Moisture of the seedbed; in doubt `dry`."""
 
-    region: NotRequired[Literal["manitoba", "saskatchewan", "alberta", "kansas", "north-dakota", "south-dakota", "elsewhere"]]
+    region: NotRequired[Literal["CA-MB", "CA-SK", "CA-AB", "US-KS", "US-ND", "US-SD", "elsewhere"]]
     """Where the field lies; without it limits of all regions are shown."""
 
     acceptableStandLoss: NotRequired[RatioQuantity]
@@ -5949,9 +5947,9 @@ class SeedingRateAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed; unusual is possible and is not refused. Codes known today: `shortcut-reads-high`,
-    `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`,
-    `emergence-unusual`, `seeds-above-published`.
+    """What was noticed; unusual is possible and is not refused. Codes known today: `divide-by-ten`, `stated-rate-differs`,
+    `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`,
+    `seeds-above-published`.
     """
 
     cautions: list[CautionAnswer]
@@ -6154,10 +6152,10 @@ class ShareOfNutrient(TypedDict):
 class ShareOfRatesAnswer(TypedDict):
     """Rates that one of several elements serves."""
 
-    lowestRate: MassPerAreaQuantity
+    minimumRate: MassPerAreaQuantity
     """Lowest of them."""
 
-    highestRate: MassPerAreaQuantity
+    maximumRate: MassPerAreaQuantity
     """Highest of them: there the next element takes over."""
 
     window: DisplacementWindowAnswer
@@ -6167,10 +6165,10 @@ class ShareOfRatesAnswer(TypedDict):
 class ShareRange(TypedDict):
     """Two shares, the lower one first."""
 
-    lowest: RatioQuantity
+    minimum: RatioQuantity
     """The lower one. Range: above 0 and up to 100 %."""
 
-    highest: RatioQuantity
+    maximum: RatioQuantity
     """The higher one. Range: above 0 and up to 100 %."""
 
 
@@ -6332,8 +6330,8 @@ class StandCountAnswer(TypedDict):
     """Values used that the question did not state."""
 
     findings: list[FindingAnswer]
-    """What was noticed. Codes known today: `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`,
-    `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`,
+    """What was noticed. Codes known today: `sample-area-miscalled`, `divide-by-ten`, `counts-at-odds-with-prior`,
+    `stated-stand-differs`, `no-plants-found`, `single-reading`, `few-counts`, `more-counts-needed`, `strongly-clumped`,
     `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`.
     """
 
@@ -6462,7 +6460,7 @@ class StandLossOfProduct(TypedDict):
     expected: NotRequired[RatioQuantity]
     """Loss that it lets expect by itself; absent without a number."""
 
-    most: NotRequired[MassPerAreaQuantity]
+    maximum: NotRequired[MassPerAreaQuantity]
     """The most of it that alone keeps to the accepted loss; absent without a number."""
 
 
@@ -6768,10 +6766,10 @@ class TankAnswer(TypedDict):
     mass: MassQuantity
     """Mass of a fill."""
 
-    leastMass: MassQuantity
+    lowerMass: MassQuantity
     """Mass at the lower end of the interval of the density."""
 
-    mostMass: MassQuantity
+    upperMass: MassQuantity
     """Mass at the upper end."""
 
     area: NotRequired[AreaQuantity]
@@ -7109,7 +7107,7 @@ class ValueInForceAnswer(TypedDict):
     recordedBy: str
     """Who adopted it."""
 
-    why: str
+    reason: str
     """Why."""
 
     despite: NotRequired[list[Despite]]
@@ -7338,7 +7336,7 @@ class WantedNutrient(TypedDict):
     kind: NotRequired[Literal["at-least", "exactly", "at-most"]]
     """How the amount is meant: `at-least`, `exactly` or `at-most`. Default at-least: common practice, no published source."""
 
-    most: NotRequired[MassPerAreaQuantity]
+    maximum: NotRequired[MassPerAreaQuantity]
     """With at-least: the most that may be given, credits included. No limit when left out. No default. Range: 0 to 10000
     kg/ha.
     """
@@ -7347,16 +7345,16 @@ class WantedNutrient(TypedDict):
 class WaysOutAnswer(TypedDict):
     """What would open an empty window, each by itself; absent where that alone is not enough."""
 
-    highestGroundSpeed: NotRequired[SpeedQuantity]
+    maximumGroundSpeed: NotRequired[SpeedQuantity]
     """Highest ground speed, beside the lowest of the question."""
 
-    lowestGroundSpeed: NotRequired[SpeedQuantity]
+    minimumGroundSpeed: NotRequired[SpeedQuantity]
     """Lowest ground speed, beside the highest of the question."""
 
-    highestRate: NotRequired[MassPerAreaQuantity]
+    maximumRate: NotRequired[MassPerAreaQuantity]
     """Highest rate, beside the lowest of the question."""
 
-    lowestRate: NotRequired[MassPerAreaQuantity]
+    minimumRate: NotRequired[MassPerAreaQuantity]
     """Lowest rate, beside the highest of the question."""
 
     shares: list[ShareOfRatesAnswer]

@@ -223,7 +223,7 @@ export interface Calls {
   /**
    * Computes rates and set-up of a stored plan.
    *
-   * One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is answered all the same. Computed anew with each call; nothing is stored.
+   * One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what a new lot means for the value in force. What cannot be computed yet is listed under missing, with what to add; the rest is answered all the same. Computed anew with each call; nothing is stored.
    */
   setUpOfPlan: Call<"setUpOfPlan">;
   /**

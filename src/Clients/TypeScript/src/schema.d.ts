@@ -803,7 +803,7 @@ export interface paths {
         };
         /**
          * Computes rates and set-up of a stored plan.
-         * @description One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what a new lot means for the value in force. What cannot be computed yet is listed under open, with what to add; the rest is answered all the same. Computed anew with each call; nothing is stored.
+         * @description One view of the field before the first catch: rates from the stand, the lot and the nutrients wanted; whether each element reaches its rate at the planned ground speeds; area per hour; where the fan may stand; what is placed with the seed against published limits; and what a new lot means for the value in force. What cannot be computed yet is listed under missing, with what to add; the rest is answered all the same. Computed anew with each call; nothing is stored.
          */
         get: operations["setUpOfPlan"];
         put?: never;
@@ -1484,7 +1484,7 @@ export interface components {
             /** @description The meter speed at which a mass per time applies; needed for that form only. No default. Range: above 0 and up to 10000 rpm. */
             meterSpeed?: components["schemas"]["RotationQuantity"];
             /** @description Why it was adopted. */
-            why: string;
+            reason: string;
             /** @description Why the number is right although something speaks against it: one answer for each code of the refusal, which names them all. Only after a request without it was refused; the record and every later answer show them. */
             despite?: components["schemas"]["Despite"][];
             /**
@@ -1741,11 +1741,11 @@ export interface components {
         /** @description One bound on a catch. */
         BoundAnswer: {
             /**
-             * @description What bounds it. Known today: `container`, `scale-capacity`, `lift-limit`, `longest-run`, `shared-shaft`.
+             * @description What bounds it. Known today: `container`, `scale-capacity`, `lift-limit`, `maximum-run-time`, `shared-shaft`.
              * @example container
              * @example scale-capacity
              * @example lift-limit
-             * @example longest-run
+             * @example maximum-run-time
              * @example shared-shaft
              */
             bound: string;
@@ -1975,9 +1975,9 @@ export interface components {
              */
             coverageProbability?: number;
             /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h. */
-            longestRun?: components["schemas"]["TimeQuantity"];
+            maximumRunTime?: components["schemas"]["TimeQuantity"];
             /** @description Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes some seconds to settle; judgement, no published source. Range: above 0 and up to 24 h. */
-            shortestRun?: components["schemas"]["TimeQuantity"];
+            minimumRunTime?: components["schemas"]["TimeQuantity"];
             /**
              * Format: int32
              * @description How many of the container are at hand. With fewer than meters that share it, the answer says so. No default.
@@ -2004,7 +2004,7 @@ export interface components {
             /** @description The meters of the run. */
             meters: components["schemas"]["MeterOfPlan"][];
             /** @description What the test disturbs on this machine and has to be put back, in the owner's words. */
-            disturbedPoints?: components["schemas"]["DisturbedPointOfPlan"][];
+            restorePoints?: components["schemas"]["RestorePoint"][];
         };
         /** @description The evaluation of a catch test. */
         CatchTestAnswer: {
@@ -2757,7 +2757,7 @@ export interface components {
             /** @description Product too much over the stated area; negative when too little. */
             massOverArea?: components["schemas"]["MassQuantity"];
             /** @description Money for that product; negative when the crop gets too little. */
-            cost?: components["schemas"]["Money"];
+            totalCost?: components["schemas"]["Money"];
         };
         /** @description What runs over a measured course say of a distance sensor. */
         DistanceSensorAnswer: {
@@ -2778,7 +2778,7 @@ export interface components {
              * @description How many more runs a repeat takes; absent for other verdicts and when no number of runs would help.
              */
             moreRuns?: number;
-            /** @description Why. Codes known today: `runs-scatter-more-than-expected`, `more-runs-needed`, `runs-out-of-reach`, `large-distance-change`, `within-tolerance`, `no-practical-change`, `no-value-in-force`, `distance-changed`, `within-tolerance-not-shown`. */
+            /** @description Why. Codes known today: `runs-scatter-more-than-expected`, `more-runs-needed`, `runs-out-of-reach`, `large-change`, `within-tolerance`, `no-practical-change`, `no-value-in-force`, `distance-changed`, `within-tolerance-not-shown`. */
             reasons: components["schemas"]["ReasonAnswer"][];
             /** @description Pulses per distance with their uncertainty; absent when turns were counted and the pulses of a turn are unknown. */
             pulsesPerDistance?: components["schemas"]["MeasuredPulsesPerDistance"];
@@ -2801,8 +2801,8 @@ export interface components {
              * @description Runs like these that the wanted precision takes in all; absent when no practical number reaches it.
              */
             runsForWantedPrecision?: number;
-            /** @description Slip against the reference runs, 1 - (distance per turn at work) / (distance per turn on the reference): positive when the wheel turns more often at work (it slips), negative when it turns less often (it skids). */
-            slip?: components["schemas"]["MeasuredRatio"];
+            /** @description Skid against the reference runs, 1 - (turns per distance at work) / (turns per distance on the reference): positive when the wheel turns less often at work (it skids), negative when it turns more often (it slips). The sign is that of `skid` of a drive wheel. */
+            skid?: components["schemas"]["MeasuredRatio"];
             /** @description Width of the machine, as asked. */
             width?: components["schemas"]["WidthAnswer"];
             /** @description Pulses per distance found over those in force, less 1, with its interval: positive when the sensor gives more than the controller believes. Absent without a value in force. */
@@ -2818,7 +2818,7 @@ export interface components {
             effectIfNumbersStay?: components["schemas"]["DistanceEffectAnswer"];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed beyond the verdict. Codes known today: `runs-scatter-more-than-expected`, `directions-differ`, `large-distance-change`, `short-course`, `one-run-only`, `tape-dominates`, `wheel-slips`, `width-differs`, `entry-resolution-matters`. */
+            /** @description What was noticed beyond the verdict. Codes known today: `runs-scatter-more-than-expected`, `directions-differ`, `large-change`, `short-course`, `single-reading`, `tape-dominates`, `wheel-slips`, `width-differs`, `entry-resolution-matters`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description What can hurt somebody on the course. Codes known today: `manual-first`, `moving-machine`. */
             cautions: components["schemas"]["CautionAnswer"][];
@@ -2845,7 +2845,7 @@ export interface components {
         DistanceSensorRequest: {
             /** @description The runs at work, on the ground that is seeded: one or more, each with pulses or each with wheel turns. */
             runs: components["schemas"]["RunOfSensor"][];
-            /** @description Runs to compare slip with, unloaded or on a hard road, counted like the others. */
+            /** @description Runs to compare skid with, unloaded or on a hard road, counted like the others. */
             referenceRuns?: components["schemas"]["RunOfSensor"][];
             /** @description Sensor pulses in one turn of the wheel. With it, pulses and the rolling circumference follow from one another. No default. Range: above 0 and up to 1000000 pulses/rev. */
             pulsesPerTurn?: components["schemas"]["PulsesPerRevolutionQuantity"];
@@ -2885,15 +2885,6 @@ export interface components {
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Change from which a second run has to confirm. Default 10 %: twice the published 5 % on the rate, as for a catch test; judgement, no published source. Range: 0.1 to 100 %. */
             secondRunChange?: components["schemas"]["RatioQuantity"];
-        };
-        /** @description Something that the test disturbs, in the owner's words. */
-        DisturbedPointOfPlan: {
-            /** @description What it is, for example a cover or a hose. */
-            name: string;
-            /** @description What is done to it before the catch. */
-            toOpen?: string;
-            /** @description How it is put back. */
-            toRestore?: string;
         };
         /** @description A drive wheel: exactly one of circumference, measuredRun and diameter. */
         DriveWheelOfMachine: {
@@ -3098,7 +3089,7 @@ export interface components {
             /** @description Product too much over the stated area; negative when too little. */
             massOverArea?: components["schemas"]["MassQuantity"];
             /** @description Money for that product; negative when the crop gets too little. */
-            cost?: components["schemas"]["Money"];
+            totalCost?: components["schemas"]["Money"];
         };
         /** @description What is sown when something stays as it was. */
         EffectOfLot: {
@@ -3119,7 +3110,7 @@ export interface components {
             /** @description Seed too much over the area, negative when too little; absent without an area. */
             massOverArea?: components["schemas"]["MassQuantity"];
             /** @description Cost of it; absent without an area and a price. */
-            cost?: components["schemas"]["Money"];
+            totalCost?: components["schemas"]["Money"];
         };
         /** @description One element. */
         ElementAnswer: {
@@ -3819,7 +3810,7 @@ export interface components {
         };
         /** @description A publication that states limits. */
         LimitSourceAnswer: {
-            /** @description Its key; `stated` for a limit of the question. */
+            /** @description Its key in kebab case; `stated` for a limit of the question. */
             key: string;
             /** @description Who publishes it. */
             publisher: string;
@@ -3840,10 +3831,10 @@ export interface components {
             /** @description Where it is printed; answers name it. */
             source: string;
             /**
-             * @description What it counts. `phosphate` is P2O5, `potash` K2O.
+             * @description What it counts.
              * @enum {string}
              */
-            nutrient: "nitrogen" | "urea-nitrogen" | "urea-and-sulfate-nitrogen" | "nitrogen-beside-phosphates" | "phosphate" | "potash" | "nitrogen-plus-potash" | "sulfur" | "all-nutrients" | "phosphate-nitrogen";
+            nutrient: "N" | "urea-N" | "urea-and-sulfate-N" | "N-beside-phosphates" | "P2O5" | "K2O" | "N-plus-K2O" | "S" | "all" | "phosphate-N";
             /** @description The most that it allows with the seed. Range: 0 to 100000 kg/ha. */
             rate: components["schemas"]["MassPerAreaQuantity"];
         };
@@ -3979,7 +3970,7 @@ export interface components {
             /** @description Its openers. */
             opener?: string;
             /** @description Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing. */
-            openerSpread?: components["schemas"]["LengthQuantity"];
+            seedRowWidth?: components["schemas"]["LengthQuantity"];
             /** @description How its meters are driven: `separate` drives (the default) or a `shared-shaft`. */
             drive?: string;
             /** @description Its tanks. */
@@ -3987,7 +3978,7 @@ export interface components {
             /** @description Its meters, each under one position. */
             meters: components["schemas"]["MeterOfMachine"][];
             /** @description What a test disturbs on this machine and has to be put back, in the owner's words. */
-            restorePoints?: components["schemas"]["DisturbedPointOfPlan"][];
+            restorePoints?: components["schemas"]["RestorePoint"][];
             /** @description Id, a UUID of version 7. */
             id: string;
             /**
@@ -4038,7 +4029,7 @@ export interface components {
              */
             opener?: "double-disc" | "disc" | "knife" | "spoon" | "hoe" | "sweep";
             /** @description Width over which an opener spreads seed and fertilizer, measured in the field; at most the row spacing. No default. Range: above 0 and up to 5 m. */
-            openerSpread?: components["schemas"]["LengthQuantity"];
+            seedRowWidth?: components["schemas"]["LengthQuantity"];
             /**
              * @description How its meters are driven: `separate` drives (the default) or a `shared-shaft`.
              * @enum {string}
@@ -4049,7 +4040,7 @@ export interface components {
             /** @description Its meters, each under one position. */
             meters: components["schemas"]["MeterOfMachine"][];
             /** @description What a test disturbs on this machine and has to be put back, in the owner's words. */
-            restorePoints?: components["schemas"]["DisturbedPointOfPlan"][];
+            restorePoints?: components["schemas"]["RestorePoint"][];
         };
         /** @description The margin of a rate over the one at the mean. */
         MarginAnswer: {
@@ -4060,7 +4051,7 @@ export interface components {
             /** @description Extra mass per area; absent without a kernel mass. */
             rate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description What the extra seed costs on one unit of area; absent without price and kernel mass. */
-            cost?: components["schemas"]["CostPerUnit"];
+            costPerArea?: components["schemas"]["CostPerUnit"];
             /** @description What the extra seed costs on the whole area; absent without it. */
             totalCost?: components["schemas"]["Money"];
         };
@@ -4568,6 +4559,23 @@ export interface components {
             /** @description The air stream that carries this product and others. */
             fan?: components["schemas"]["FanOfMachine"];
         };
+        /** @description Something that keeps a part of the set-up from being computed. */
+        MissingOfPlan: {
+            /** @description The member of the plan that it is about. */
+            pointer: string;
+            /**
+             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be asked.
+             * @example missing-value
+             * @example record-at-odds
+             * @example refused
+             * @example no-published-number
+             */
+            kind: string;
+            /** @description What is missing or wrong, and what to do. */
+            detail: string;
+            /** @description What the sentence is made of, for showing it in another language. */
+            parts?: components["schemas"]["SentenceParts"];
+        };
         /** @description A published study of density against moisture. */
         MoistureAnswer: {
             /** @description Moisture at the start. */
@@ -4788,17 +4796,17 @@ export interface components {
         /** @description A nutrient with the seed. */
         NutrientLoadAnswer: {
             /**
-             * @description What is counted. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`, `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`, `all-nutrients`, `phosphate-nitrogen`.
-             * @example nitrogen
-             * @example urea-nitrogen
-             * @example urea-and-sulfate-nitrogen
-             * @example nitrogen-beside-phosphates
-             * @example phosphate
-             * @example potash
-             * @example nitrogen-plus-potash
-             * @example sulfur
-             * @example all-nutrients
-             * @example phosphate-nitrogen
+             * @description What is counted. Known today: `N`, `urea-N`, `urea-and-sulfate-N`, `N-beside-phosphates`, `P2O5`, `K2O`, `N-plus-K2O`, `S`, `all`, `phosphate-N`.
+             * @example N
+             * @example urea-N
+             * @example urea-and-sulfate-N
+             * @example N-beside-phosphates
+             * @example P2O5
+             * @example K2O
+             * @example N-plus-K2O
+             * @example S
+             * @example all
+             * @example phosphate-N
              */
             nutrient: string;
             /** @description The heaviest load of all zones. */
@@ -4814,23 +4822,6 @@ export interface components {
             /** @description Position of the meter; absent when it is about the field. */
             meter?: string;
             /** @description What it is, and what to do. */
-            detail: string;
-            /** @description What the sentence is made of, for showing it in another language. */
-            parts?: components["schemas"]["SentenceParts"];
-        };
-        /** @description Something that keeps a part of the set-up from being computed. */
-        OpenPointOfPlan: {
-            /** @description The member of the plan that it is about. */
-            pointer: string;
-            /**
-             * @description What it is: a `missing-value` of the plan or of a record that it names, a `record-at-odds` with the plan by now, a question that a calculation `refused`, or something that `no-published-number` settles, so that somebody has to be asked.
-             * @example missing-value
-             * @example record-at-odds
-             * @example refused
-             * @example no-published-number
-             */
-            kind: string;
-            /** @description What is missing or wrong, and what to do. */
             detail: string;
             /** @description What the sentence is made of, for showing it in another language. */
             parts?: components["schemas"]["SentenceParts"];
@@ -4924,9 +4915,9 @@ export interface components {
             /** @description Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. */
-            longestRun?: components["schemas"]["TimeQuantity"];
+            maximumRunTime?: components["schemas"]["TimeQuantity"];
             /** @description Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes some seconds to settle; judgement, no published source. */
-            shortestRun?: components["schemas"]["TimeQuantity"];
+            minimumRunTime?: components["schemas"]["TimeQuantity"];
             /**
              * Format: int32
              * @description How many of the container are at hand. With fewer than meters, the catch plan says so.
@@ -4999,9 +4990,9 @@ export interface components {
             /** @description Largest acceptable expanded uncertainty of a catch test. Default 3 %: default; judgement, no published source. Range: 0.1 to 50 %. */
             wantedPrecision?: components["schemas"]["RatioQuantity"];
             /** @description Longest run of one catch. Default 300 s: default; judgement, no published source. Range: above 0 and up to 24 h. */
-            longestRun?: components["schemas"]["TimeQuantity"];
+            maximumRunTime?: components["schemas"]["TimeQuantity"];
             /** @description Shortest run of one catch, not above the longest. A drive takes some seconds to settle. Default 20 s: a drive takes some seconds to settle; judgement, no published source. Range: above 0 and up to 24 h. */
-            shortestRun?: components["schemas"]["TimeQuantity"];
+            minimumRunTime?: components["schemas"]["TimeQuantity"];
             /**
              * Format: int32
              * @description How many of the container are at hand. With fewer than meters, the catch plan says so. No default.
@@ -5029,24 +5020,24 @@ export interface components {
             /** @description What the headline is made of, for showing it in another language; its code is the verdict. */
             headlineParts?: components["schemas"]["SentenceParts"];
             /**
-             * @description Whether the field can be begun. `ready`: every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is open. `incomplete`: nothing is known to stand in the way, but something is open. `blocked`: something stands in the way.
+             * @description Whether the field can be begun. `ready`: every meter has a rate and a mass per revolution, its element serves that rate at the planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met, no lot asks for a test first, and nothing is missing. `incomplete`: nothing is known to stand in the way, but something is missing. `blocked`: something stands in the way.
              * @example ready
              * @example incomplete
              * @example blocked
              */
             verdict: string;
-            /** @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under open. */
-            inTheWay: components["schemas"]["ObstacleOfPlan"][];
+            /** @description What stands against going on, the worst first: a rate that a meter cannot reach, then too much with the seed, then a meter that turns too slowly, the air, nutrients, a lot to be tested. Empty when nothing is. What is not known yet is under missing. */
+            obstacles: components["schemas"]["ObstacleOfPlan"][];
             /** @description The meters, in the order of the plan. */
             meters: components["schemas"]["MeterSetUpAnswer"][];
-            /** @description How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is open. Where several meters share a product, its line is for all of them together, on the whole field. */
+            /** @description How the products supply the nutrients that are wanted; absent when the plan wants none, or a rate or an analysis is missing. Where several meters share a product, its line is for all of them together, on the whole field. */
             nutrients?: components["schemas"]["ProductRateAnswer"];
-            /** @description What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is open. */
+            /** @description What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is missing. */
             seedRow?: components["schemas"]["SeedRowLimitAnswer"];
             /** @description Where the fan may stand for all products, and what the air carries; absent when no product states its fan speeds. Compared with the fan speed of the sowing conditions. */
             fan?: components["schemas"]["FanAnswer"];
             /** @description What could not be computed, and what to add. */
-            open: components["schemas"]["OpenPointOfPlan"][];
+            missing: components["schemas"]["MissingOfPlan"][];
             /** @description What can hurt people or the crop. Codes known today: `local-guidance-first`, `limit-is-no-promise`, `spread-to-be-measured`, `soil-test-first`, `seed-row-has-its-own-limit`, `not-all-products-mix`, `treated-seed`, `manual-first`, `unexpected-start`, `stored-pressure`. */
             cautions: components["schemas"]["CautionAnswer"][];
             /** @description Version of the engine that answered. */
@@ -5316,10 +5307,10 @@ export interface components {
             /** @description Price. Default none: without prices the rates are those of least total mass. */
             price?: components["schemas"]["Price"];
             /** @description It is applied at no less than this rate. None when left out. No default. Range: 0 to 100000 kg/ha. */
-            leastRate?: components["schemas"]["MassPerAreaQuantity"];
+            minimumRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description It is applied at no more than this rate, for example because of a limit for the seed row or of the meter. No limit when left out. No default. Range: 0 to 100000 kg/ha. */
-            mostRate?: components["schemas"]["MassPerAreaQuantity"];
-            /** @description Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes leastRate and mostRate. No default. Range: 0 to 100000 kg/ha. */
+            maximumRate?: components["schemas"]["MassPerAreaQuantity"];
+            /** @description Its rate is decided already, as for a starter; its nutrients count like credits and its cost is added. Excludes minimumRate and maximumRate. No default. Range: 0 to 100000 kg/ha. */
             fixedRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Mass of one package; left out for bulk. No default. Range: 0.1 to 100000 kg. */
             packageMass?: components["schemas"]["MassQuantity"];
@@ -5747,9 +5738,9 @@ export interface components {
              */
             material: string;
             /** @description The lightest published value. */
-            lightest: components["schemas"]["BulkDensityQuantity"];
+            minimum: components["schemas"]["BulkDensityQuantity"];
             /** @description The densest published value. */
-            densest: components["schemas"]["BulkDensityQuantity"];
+            maximum: components["schemas"]["BulkDensityQuantity"];
             /** @description How far the density is outside the published range, relative to its nearer end: above zero denser, below zero lighter, zero inside. */
             beyond: components["schemas"]["RatioQuantity"];
             /** @description Every published value as printed, with its source. Where sources differ, all are here. */
@@ -5818,6 +5809,15 @@ export interface components {
              * @description Address of the next page; absent on the last one.
              */
             next?: string;
+        };
+        /** @description Something that the test disturbs, in the owner's words. */
+        RestorePoint: {
+            /** @description What it is, for example a cover or a hose. */
+            name: string;
+            /** @description What is done to it before the catch. */
+            toOpen?: string;
+            /** @description How it is put back. */
+            toRestore?: string;
         };
         /** @description Ends a key. */
         RevocationRequest: {
@@ -6167,9 +6167,9 @@ export interface components {
         /** @description What the seed costs. */
         SeedCostAnswer: {
             /** @description Cost per area. */
-            perArea: components["schemas"]["CostPerUnit"];
+            costPerArea: components["schemas"]["CostPerUnit"];
             /** @description Cost of the seed that the area takes; absent without an area. */
-            overArea?: components["schemas"]["Money"];
+            totalCost?: components["schemas"]["Money"];
             /** @description Cost of the packages rounded up; absent without an area or a package. */
             inWholePackages?: components["schemas"]["Money"];
         };
@@ -6231,17 +6231,17 @@ export interface components {
              */
             verdict: string;
             /**
-             * @description What the limit counts. `phosphate` is P2O5, `potash` K2O. Known today: `nitrogen`, `urea-nitrogen`, `urea-and-sulfate-nitrogen`, `nitrogen-beside-phosphates`, `phosphate`, `potash`, `nitrogen-plus-potash`, `sulfur`, `all-nutrients`, `phosphate-nitrogen`.
-             * @example nitrogen
-             * @example urea-nitrogen
-             * @example urea-and-sulfate-nitrogen
-             * @example nitrogen-beside-phosphates
-             * @example phosphate
-             * @example potash
-             * @example nitrogen-plus-potash
-             * @example sulfur
-             * @example all-nutrients
-             * @example phosphate-nitrogen
+             * @description What the limit counts. Known today: `N`, `urea-N`, `urea-and-sulfate-N`, `N-beside-phosphates`, `P2O5`, `K2O`, `N-plus-K2O`, `S`, `all`, `phosphate-N`.
+             * @example N
+             * @example urea-N
+             * @example urea-and-sulfate-N
+             * @example N-beside-phosphates
+             * @example P2O5
+             * @example K2O
+             * @example N-plus-K2O
+             * @example S
+             * @example all
+             * @example phosphate-N
              */
             nutrient: string;
             /** @description The heaviest load of what it counts, over all zones. */
@@ -6294,11 +6294,11 @@ export interface components {
              * @description Where the field lies. Without it limits of all regions are shown; `elsewhere` is any place without a word here.
              * @enum {string}
              */
-            region?: "manitoba" | "saskatchewan" | "alberta" | "kansas" | "north-dakota" | "south-dakota" | "elsewhere";
+            region?: "CA-MB" | "CA-SK" | "CA-AB" | "US-KS" | "US-ND" | "US-SD" | "elsewhere";
             /** @description Distance between rows. Range: above 0 and up to 5 m. */
             rowSpacing: components["schemas"]["LengthQuantity"];
             /** @description Width over which the opener spreads seed and fertilizer, measured in the field; at most the row spacing. Range: above 0 and up to 5 m. */
-            spread: components["schemas"]["LengthQuantity"];
+            seedRowWidth: components["schemas"]["LengthQuantity"];
             /**
              * @description The opener. A source rules one out on light soil, and pairs each with a usual spread.
              * @enum {string}
@@ -6307,7 +6307,7 @@ export interface components {
             /** @description Everything that goes into the seed row together; their sum counts. */
             products: components["schemas"]["ProductWithSeed"][];
             /** @description Keys of the sources to look at, as answers name them. Without it all are looked at. */
-            sources?: ("CCC-20" | "CCC-SP" | "KSU-CORN" | "KSU-WHEAT" | "MB-DRY" | "MB-SAFE-P" | "MB-SBU" | "MB-SBU2" | "MB-SOY" | "MPSG-PEA" | "NDSU-CPR" | "NDSU-FLAX" | "SASKFLAX" | "SDSU-DRY" | "SDSU-MODEL" | "SK-CANOLA" | "SK-SAFE-P" | "USASK-PULSE")[];
+            sources?: ("ccc-20" | "ccc-sp" | "ksu-corn" | "ksu-wheat" | "mb-dry" | "mb-safe-p" | "mb-sbu" | "mb-sbu2" | "mb-soy" | "mpsg-pea" | "ndsu-cpr" | "ndsu-flax" | "saskflax" | "sdsu-dry" | "sdsu-model" | "sk-canola" | "sk-safe-p" | "usask-pulse")[];
             /** @description Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss of stand of the tables published by South Dakota State University; its worksheet is preset to 15 %. Range: above 0 and up to 50 %. */
             acceptableStandLoss?: components["schemas"]["RatioQuantity"];
             /** @description Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones. */
@@ -6334,7 +6334,7 @@ export interface components {
              * @description Where the field lies; without it limits of all regions are shown.
              * @enum {string}
              */
-            region?: "manitoba" | "saskatchewan" | "alberta" | "kansas" | "north-dakota" | "south-dakota" | "elsewhere";
+            region?: "CA-MB" | "CA-SK" | "CA-AB" | "US-KS" | "US-ND" | "US-SD" | "elsewhere";
             /** @description Loss of stand from fertilizer with the seed that you accept, for the stand-loss model. Default 10 %: the loss of stand of the tables published by South Dakota State University; its worksheet is preset to 15 %. Range: above 0 and up to 50 %. */
             acceptableStandLoss?: components["schemas"]["RatioQuantity"];
             /** @description Limits from your own guidance, for this very crop, soil, moisture and opener. They are judged beside the published ones. */
@@ -6387,7 +6387,7 @@ export interface components {
             uncertaintyParts: components["schemas"]["StandUncertainty"][];
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed; unusual is possible and is not refused. Codes known today: `shortcut-reads-high`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`. */
+            /** @description What was noticed; unusual is possible and is not refused. Codes known today: `divide-by-ten`, `stated-rate-differs`, `small-sample`, `kernel-mass-unusual`, `germination-low`, `germination-not-used`, `emergence-unusual`, `seeds-above-published`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description What can hurt a person. The product label goes first. Codes known today: `treated-seed`. */
             cautions: components["schemas"]["CautionAnswer"][];
@@ -6532,18 +6532,18 @@ export interface components {
         /** @description Rates that one of several elements serves. */
         ShareOfRatesAnswer: {
             /** @description Lowest of them. */
-            lowestRate: components["schemas"]["MassPerAreaQuantity"];
+            minimumRate: components["schemas"]["MassPerAreaQuantity"];
             /** @description Highest of them: there the next element takes over. */
-            highestRate: components["schemas"]["MassPerAreaQuantity"];
+            maximumRate: components["schemas"]["MassPerAreaQuantity"];
             /** @description The displacements that serve them. */
             window: components["schemas"]["DisplacementWindowAnswer"];
         };
         /** @description Two shares, the lower one first. */
         ShareRange: {
             /** @description The lower one. Range: above 0 and up to 100 %. */
-            lowest: components["schemas"]["RatioQuantity"];
+            minimum: components["schemas"]["RatioQuantity"];
             /** @description The higher one. Range: above 0 and up to 100 %. */
-            highest: components["schemas"]["RatioQuantity"];
+            maximum: components["schemas"]["RatioQuantity"];
         };
         /** @description A share of seeds in the season to come: as mean and spread, or as counted in one stand. */
         ShareToCome: {
@@ -6672,7 +6672,7 @@ export interface components {
             probabilityBelowMinimum?: number;
             /** @description Values used that the question did not state. */
             assumptions: components["schemas"]["AssumptionAnswer"][];
-            /** @description What was noticed. Codes known today: `sample-area-miscalled`, `divide-by-ten-shortcut`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-count`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`. */
+            /** @description What was noticed. Codes known today: `sample-area-miscalled`, `divide-by-ten`, `counts-at-odds-with-prior`, `stated-stand-differs`, `no-plants-found`, `single-reading`, `few-counts`, `more-counts-needed`, `strongly-clumped`, `counts-in-same-row`, `more-plants-than-seeds`, `prior-outweighs-counts`, `stand-below-minimum`. */
             findings: components["schemas"]["FindingAnswer"][];
             /** @description Version of the engine that answered. */
             engineVersion: string;
@@ -6764,7 +6764,7 @@ export interface components {
             /** @description Loss that it lets expect by itself; absent without a number. */
             expected?: components["schemas"]["RatioQuantity"];
             /** @description The most of it that alone keeps to the accepted loss; absent without a number. */
-            most?: components["schemas"]["MassPerAreaQuantity"];
+            maximum?: components["schemas"]["MassPerAreaQuantity"];
         };
         /** @description A stand that is wanted. Give emergence, with a lot of known germination, or survival. */
         StandOfPlan: {
@@ -7001,9 +7001,9 @@ export interface components {
             /** @description Mass of a fill. */
             mass: components["schemas"]["MassQuantity"];
             /** @description Mass at the lower end of the interval of the density. */
-            leastMass: components["schemas"]["MassQuantity"];
+            lowerMass: components["schemas"]["MassQuantity"];
             /** @description Mass at the upper end. */
-            mostMass: components["schemas"]["MassQuantity"];
+            upperMass: components["schemas"]["MassQuantity"];
             /** @description Area that a fill covers; absent without a rate. */
             area?: components["schemas"]["AreaQuantity"];
         };
@@ -7295,7 +7295,7 @@ export interface components {
             /** @description Who adopted it. */
             recordedBy: string;
             /** @description Why. */
-            why: string;
+            reason: string;
             /** @description All that spoke against the number when it was typed in, each with the reason given; absent when nothing did. */
             despite?: components["schemas"]["Despite"][];
             /** @description Id of the lot that it was found with. */
@@ -7490,18 +7490,18 @@ export interface components {
              */
             kind?: "at-least" | "exactly" | "at-most";
             /** @description With at-least: the most that may be given, credits included. No limit when left out. No default. Range: 0 to 10000 kg/ha. */
-            most?: components["schemas"]["MassPerAreaQuantity"];
+            maximum?: components["schemas"]["MassPerAreaQuantity"];
         };
         /** @description What would open an empty window, each by itself; absent where that alone is not enough. */
         WaysOutAnswer: {
             /** @description Highest ground speed, beside the lowest of the question. */
-            highestGroundSpeed?: components["schemas"]["SpeedQuantity"];
+            maximumGroundSpeed?: components["schemas"]["SpeedQuantity"];
             /** @description Lowest ground speed, beside the highest of the question. */
-            lowestGroundSpeed?: components["schemas"]["SpeedQuantity"];
+            minimumGroundSpeed?: components["schemas"]["SpeedQuantity"];
             /** @description Highest rate, beside the lowest of the question. */
-            highestRate?: components["schemas"]["MassPerAreaQuantity"];
+            maximumRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description Lowest rate, beside the highest of the question. */
-            lowestRate?: components["schemas"]["MassPerAreaQuantity"];
+            minimumRate?: components["schemas"]["MassPerAreaQuantity"];
             /** @description The rates shared out among as few elements as serve all ground speeds; empty where up to four do not. */
             shares: components["schemas"]["ShareOfRatesAnswer"][];
         };
@@ -7988,7 +7988,6 @@ export type DistanceEffectAnswer = components['schemas']['DistanceEffectAnswer']
 export type DistanceSensorAnswer = components['schemas']['DistanceSensorAnswer'];
 export type DistanceSensorAnswerBatchLine = components['schemas']['DistanceSensorAnswerBatchLine'];
 export type DistanceSensorRequest = components['schemas']['DistanceSensorRequest'];
-export type DisturbedPointOfPlan = components['schemas']['DisturbedPointOfPlan'];
 export type DriveWheelOfMachine = components['schemas']['DriveWheelOfMachine'];
 export type DriveWheelTurnsAnswer = components['schemas']['DriveWheelTurnsAnswer'];
 export type DriveWheelTurnsAnswerBatchLine = components['schemas']['DriveWheelTurnsAnswerBatchLine'];
@@ -8065,6 +8064,7 @@ export type MeterSetUpAnswer = components['schemas']['MeterSetUpAnswer'];
 export type MeterSpeedAnswer = components['schemas']['MeterSpeedAnswer'];
 export type MeterSpeedAnswerBatchLine = components['schemas']['MeterSpeedAnswerBatchLine'];
 export type MeterSpeedRequest = components['schemas']['MeterSpeedRequest'];
+export type MissingOfPlan = components['schemas']['MissingOfPlan'];
 export type MoistureAnswer = components['schemas']['MoistureAnswer'];
 export type Money = components['schemas']['Money'];
 export type NewKeyAnswer = components['schemas']['NewKeyAnswer'];
@@ -8074,7 +8074,6 @@ export type NewLotRequest = components['schemas']['NewLotRequest'];
 export type NutrientLine = components['schemas']['NutrientLine'];
 export type NutrientLoadAnswer = components['schemas']['NutrientLoadAnswer'];
 export type ObstacleOfPlan = components['schemas']['ObstacleOfPlan'];
-export type OpenPointOfPlan = components['schemas']['OpenPointOfPlan'];
 export type OtherContainerOfTest = components['schemas']['OtherContainerOfTest'];
 export type OtherDeliveryOfTest = components['schemas']['OtherDeliveryOfTest'];
 export type OutletAnswer = components['schemas']['OutletAnswer'];
@@ -8121,6 +8120,7 @@ export type ReferenceAnswer = components['schemas']['ReferenceAnswer'];
 export type ReferenceOfTest = components['schemas']['ReferenceOfTest'];
 export type RefusalItem = components['schemas']['RefusalItem'];
 export type RefusalItemPage = components['schemas']['RefusalItemPage'];
+export type RestorePoint = components['schemas']['RestorePoint'];
 export type RevocationRequest = components['schemas']['RevocationRequest'];
 export type RevolutionsQuantity = components['schemas']['RevolutionsQuantity'];
 export type RiskPart = components['schemas']['RiskPart'];
@@ -11249,7 +11249,7 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description Rates and set-up, and what is still open. */
+            /** @description Rates and set-up, and what is still missing. */
             200: {
                 headers: {
                     "RateLimit-Policy": components["headers"]["RateLimit-Policy"];

@@ -45,7 +45,9 @@ public sealed class DistanceTradeTests : TradeCases<DistanceTradeTests>, ITradeT
     private static Length Rolling => RollingWheel.OfDiameter(new Length(2 * 0.5 * 0.94));
 
     // Turns counted under load, against one turn on the circumference that rolls without slip.
-    private static double Slip(Length distance, double turns) =>
+    private static double Slip(Length distance, double turns) => 1 - 1 / (1 - Skid(distance, turns));
+
+    private static double Skid(Length distance, double turns) =>
         DistanceSensorEvaluation
             .Evaluate(
                 new DistanceSensorQuestion
@@ -55,7 +57,7 @@ public sealed class DistanceTradeTests : TradeCases<DistanceTradeTests>, ITradeT
                     Counted = CountedThing.Turns,
                 }
             )
-            .Result!.Slip!.Value;
+            .Result!.Skid!.Value;
 
     private static WorkingWidth Seeder(double overlapFeet) => new(new Length(Si(55, "ft")), new Length(Si(55 - overlapFeet, "ft")));
 

@@ -182,7 +182,7 @@ public sealed class SeedRowTradeTests : TradeCases<SeedRowTradeTests>, ITradeTop
                             Rates = [new MassPerArea(0.001)],
                         },
                     ],
-                    Sources = [source],
+                    Sources = [source.ToLowerInvariant()],
                 }
             )
             .Limits.Single(limit => limit.Limit.Nutrient == nutrient);

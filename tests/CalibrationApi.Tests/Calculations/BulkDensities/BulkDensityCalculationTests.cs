@@ -42,7 +42,7 @@ public sealed class BulkDensityCalculationTests
 
         Assert.Equal(answer.Number("/bulkDensity/value") / 100 * 2000 * 0.95, answer.Number("/tank/mass/value"), 1e-6);
         Assert.Equal(answer.Number("/tank/mass/value") / 90, answer.Number("/tank/area/value"), 1e-9);
-        Assert.True(answer.Number("/tank/leastMass/value") < answer.Number("/tank/mostMass/value"));
+        Assert.True(answer.Number("/tank/lowerMass/value") < answer.Number("/tank/upperMass/value"));
         Assert.Contains("tank-entry", answer.Codes("/cautions"));
     }
 

@@ -9,7 +9,7 @@ public sealed class CatchPlanCalculationTests
     [Theory]
     [InlineData(0, "16.074", "47", "79.4", "35.53", "86.4", "0.1786", 1, "2.74", "container", "16.35")]
     [InlineData(1, "22.72", "32", "183.6", "10.46", "78.9", "0.4131", 1, "2.88", "lift-limit", "23.38")]
-    [InlineData(2, "4.03", "130", "298.5", "26.13", "17.2", "0.6717", 1, "2.71", "longest-run", "4.05")]
+    [InlineData(2, "4.03", "130", "298.5", "26.13", "17.2", "0.6717", 1, "2.71", "maximum-run-time", "4.05")]
     public async Task Answer_WorkedPlan_HasThePrintedNumbers(
         int meter,
         string mass,
@@ -97,7 +97,7 @@ public sealed class CatchPlanCalculationTests
     {
         var answer = await Question
             .Of(Question.CatchPlan)
-            .With("/disturbedPoints", """[{ "name": "bride d'entraînement", "toOpen": "dévisser", "toRestore": "revisser à fond" }]""")
+            .With("/restorePoints", """[{ "name": "bride d'entraînement", "toOpen": "dévisser", "toRestore": "revisser à fond" }]""")
             .AnswerAsync();
 
         var details = answer.List("/steps").Select(step => step!["detail"]!.GetValue<string>()).ToArray();
@@ -142,7 +142,7 @@ public sealed class CatchPlanCalculationTests
     {
         var answer = await Question
             .Of(Question.CatchPlan)
-            .With("/shortestRun", """{ "value": 100, "unit": "s" }""")
+            .With("/minimumRunTime", """{ "value": 100, "unit": "s" }""")
             .With("/containersAtHand", "2")
             .AnswerAsync();
 

@@ -14,9 +14,9 @@ public sealed class CatchPlanRequestValidatorTests
     [InlineData("/groundSpeed/value", "101", "#/groundSpeed")]
     [InlineData("/groundSpeed/value", "1e309", "#/groundSpeed")]
     [InlineData("/groundSpeed/value", "1e-300", "#/groundSpeed")]
-    [InlineData("/longestRun/value", "0", "#/longestRun")]
-    [InlineData("/longestRun", """{ "value": 25, "unit": "h" }""", "#/longestRun")]
-    [InlineData("/shortestRun", """{ "value": 0, "unit": "s" }""", "#/shortestRun")]
+    [InlineData("/maximumRunTime/value", "0", "#/maximumRunTime")]
+    [InlineData("/maximumRunTime", """{ "value": 25, "unit": "h" }""", "#/maximumRunTime")]
+    [InlineData("/minimumRunTime", """{ "value": 0, "unit": "s" }""", "#/minimumRunTime")]
     [InlineData("/containersAtHand", "0", "#/containersAtHand")]
     [InlineData("/liftLimit", """{ "value": -1, "unit": "kg" }""", "#/liftLimit")]
     [InlineData("/wantedPrecision/value", "0", "#/wantedPrecision")]
@@ -48,7 +48,7 @@ public sealed class CatchPlanRequestValidatorTests
     [InlineData("/groundSpeed/unit", "\"bu\"", "#/groundSpeed", "unit-wrong-dimension")]
     [InlineData("/groundSpeed/unit", "\"rpm\"", "#/groundSpeed", "unit-wrong-dimension")]
     [InlineData("/meters/0/targetRate/unit", "null", "#/meters/0/targetRate", "unit-missing")]
-    [InlineData("/shortestRun", """{ "value": 6, "unit": "min" }""", "#/shortestRun", "settings-at-odds")]
+    [InlineData("/minimumRunTime", """{ "value": 6, "unit": "min" }""", "#/minimumRunTime", "settings-at-odds")]
     [InlineData("/drive", "\"SharedShaft\"", "#/drive", "word-unknown")]
     [InlineData("/meters/0/material", "\"seed\"", "#/meters/0/material", "word-unknown")]
     [InlineData("/meters/1/meter", "\"front\"", "#/meters/1/meter", "settings-at-odds")]
@@ -109,7 +109,7 @@ public sealed class CatchPlanRequestValidatorTests
     [Theory]
     [InlineData("/liftLimit", """{ "value": 1.5, "unit": "kg" }""")]
     [InlineData("/scale/capacity", """{ "value": 1, "unit": "kg" }""")]
-    [InlineData("/longestRun", """{ "value": 0.1, "unit": "s" }""")]
+    [InlineData("/maximumRunTime", """{ "value": 0.1, "unit": "s" }""")]
     [InlineData("/container/volume", """{ "value": 0.01, "unit": "L" }""")]
     public async Task Bounds_ThatAllowNoRevolution_RefuseEachMeter(string pointer, string json)
     {
@@ -127,7 +127,7 @@ public sealed class CatchPlanRequestValidatorTests
             .Of(Question.CatchPlan)
             .With("/groundSpeed/unit", "\"knots\"")
             .With("/drive", "\"chain\"")
-            .With("/longestRun/value", "-1")
+            .With("/maximumRunTime/value", "-1")
             .With("/scale/division/value", "0")
             .With("/container/volume/unit", "\"bu\"")
             .Without("/meters/0/product")
@@ -136,7 +136,7 @@ public sealed class CatchPlanRequestValidatorTests
             .Without("/meters/1/bulkDensity")
             .Without("/meters/2/valueInForce")
             .With("/meters/2/speedLimits/minimum/value", "95")
-            .With("/disturbedPoints/0/name", "\"\"");
+            .With("/restorePoints/0/name", "\"\"");
 
         using var response = await question.AskAsync();
 

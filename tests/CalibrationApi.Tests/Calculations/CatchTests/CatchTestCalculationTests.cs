@@ -31,7 +31,7 @@ public sealed class CatchTestCalculationTests
     [InlineData("/enter/roundingError/value", "0.087")]
     [InlineData("/effectIfValueInForceStays/appliedRate/value", "95.44")]
     [InlineData("/effectIfValueInForceStays/massOverArea/value", "261.3")]
-    [InlineData("/effectIfValueInForceStays/cost/value", "109.74")]
+    [InlineData("/effectIfValueInForceStays/totalCost/value", "109.74")]
     public async Task Answer_WorkedExample_HasThePrintedNumber(string pointer, string printed)
     {
         // The example was worked out with a repeatability of 1 %; the default is that of the catches' own size.

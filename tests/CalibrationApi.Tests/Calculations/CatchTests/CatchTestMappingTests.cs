@@ -181,10 +181,10 @@ public sealed class CatchTestMappingTests
 
         Assert.Equal(
             answer.Number("/effectIfValueInForceStays/massOverArea/value") * pricePerKilogram,
-            answer.Number("/effectIfValueInForceStays/cost/value"),
+            answer.Number("/effectIfValueInForceStays/totalCost/value"),
             1e-6
         );
-        Assert.Equal("CAD", answer.Word("/effectIfValueInForceStays/cost/currency"));
+        Assert.Equal("CAD", answer.Word("/effectIfValueInForceStays/totalCost/currency"));
     }
 
     [Fact]

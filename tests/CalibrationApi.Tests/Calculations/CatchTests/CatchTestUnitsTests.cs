@@ -41,7 +41,7 @@ public sealed class CatchTestUnitsTests
                     "/agreement/spread/value",
                     "/uncertaintyParts/0/relative/value",
                     "/uncertaintyParts/1/relative/value",
-                    "/effectIfValueInForceStays/cost/value",
+                    "/effectIfValueInForceStays/totalCost/value",
                 ]
         )
             Near(metric.Number(same), pounds.Number(same), same);

@@ -63,8 +63,8 @@ public sealed class DistanceSensorCalculationTests
         Assert.Equal((factor - 1) * 100, answer.Number("/effectIfNumbersStay/rateChange/value"), 1e-9);
         Assert.Equal(170 * factor, answer.Number("/effectIfNumbersStay/appliedRate/value"), 1e-9);
         Assert.Equal((factor - 1) * 170 * 48, answer.Number("/effectIfNumbersStay/massOverArea/value"), 1e-6);
-        Assert.Equal((factor - 1) * 170 * 48 * 0.42, answer.Number("/effectIfNumbersStay/cost/value"), 1e-6);
-        Assert.Equal("EUR", answer.Word("/effectIfNumbersStay/cost/currency"));
+        Assert.Equal((factor - 1) * 170 * 48 * 0.42, answer.Number("/effectIfNumbersStay/totalCost/value"), 1e-6);
+        Assert.Equal("EUR", answer.Word("/effectIfNumbersStay/totalCost/currency"));
     }
 
     [Fact]
@@ -95,11 +95,11 @@ public sealed class DistanceSensorCalculationTests
     }
 
     [Fact]
-    public async Task Slip_AgainstTheReference_IsPositiveWhereTheWheelTurnsMoreOften()
+    public async Task Skid_AgainstTheReference_IsPositiveWhereTheWheelTurnsLessOften()
     {
         var answer = await Question.Of(Question.DistanceSensor).AnswerAsync();
 
-        Assert.Equal((1 - 1251 / answer.Number("/pulsesPerDistance/value")) * 100, answer.Number("/slip/value"), 1e-9);
+        Assert.Equal((1 - answer.Number("/pulsesPerDistance/value") / 1251) * 100, answer.Number("/skid/value"), 1e-9);
         Assert.Contains("wheel-slips", answer.Codes("/findings"));
     }
 
@@ -170,7 +170,7 @@ public sealed class DistanceSensorCalculationTests
 
         Assert.Equal("repeat", answer.Word("/verdict"));
         Assert.Equal(1, answer.Number("/moreRuns"));
-        Assert.Contains("one-run-only", answer.Codes("/findings"));
+        Assert.Contains("single-reading", answer.Codes("/findings"));
     }
 
     [Fact]
@@ -200,7 +200,7 @@ public sealed class DistanceSensorCalculationTests
                     ("/runs/0/groundSpeed", "mi/h", 1.609344),
                     ("/effectIfNumbersStay/appliedRate", "lb/ac", Pound / Acre),
                     ("/effectIfNumbersStay/massOverArea", "lb", Pound),
-                    ("/slip", "%", 1),
+                    ("/skid", "%", 1),
                     ("/width/overlap", "ft", Foot),
                 ]
         )

@@ -68,7 +68,7 @@ public sealed class ElementFitCalculationTests
         Assert.Equal("no-displacement-serves", answer.Codes("/findings")[0]);
         Assert.Equal(2, answer.List("/waysOut/shares").Count);
         Assert.False(answer.Flag("/waysOut/shares/0/window/isEmpty"));
-        Assert.Equal(answer.Number("/waysOut/shares/0/highestRate/value"), answer.Number("/waysOut/shares/1/lowestRate/value"));
+        Assert.Equal(answer.Number("/waysOut/shares/0/maximumRate/value"), answer.Number("/waysOut/shares/1/minimumRate/value"));
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public sealed class NewLotCalculationTests
         Assert.Equal(153.3 * 43.6 / 47.2 * 94 / 96, answer.Number("/rate/forSameStand/value"), 1e-9);
         Assert.Equal(63.5 / 66 * 100 - 100, answer.Number("/effectIfValueStays/rateDeviation/value"), 1e-9);
         Assert.Equal(47.2 / 43.6 * 63.5 / 66 * 100 - 100, answer.Number("/effectIfNothingIsChanged/seedsDeviation/value"), 1e-9);
-        Assert.Equal("EUR", answer.Word("/effectIfNothingIsChanged/cost/currency"));
+        Assert.Equal("EUR", answer.Word("/effectIfNothingIsChanged/totalCost/currency"));
         Assert.InRange(answer.Number("/probabilityWithinTolerance"), 0.3, 0.8);
         Assert.Contains("treated-seed", answer.Codes("/cautions"));
         Assert.Empty(answer.List("/assumptions"));

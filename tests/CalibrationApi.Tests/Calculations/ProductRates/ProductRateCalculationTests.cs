@@ -110,7 +110,7 @@ public sealed class ProductRateCalculationTests
     {
         var answer = await Question
             .Of(Question.ProductRate)
-            .With("/products/3/mostRate", """{ "value": 40, "unit": "kg/ha" }""")
+            .With("/products/3/maximumRate", """{ "value": 40, "unit": "kg/ha" }""")
             .AnswerAsync();
 
         Assert.Equal("missed", answer.Word("/verdict"));
@@ -162,7 +162,7 @@ public sealed class ProductRateCalculationTests
             .Of(Question.ProductRate)
             .Convert("/area", "ac", Acre)
             .Convert("/products/0/fixedRate", "lb/ac", Pound / Acre)
-            .Convert("/targets/0/most", "lb/ac", Pound / Acre)
+            .Convert("/targets/0/maximum", "lb/ac", Pound / Acre)
             .Convert("/credits/0/amount", "lb/ac", Pound / Acre);
         for (var i = 0; i < 4; i++)
             question.Convert($"/targets/{i}/amount", "lb/ac", Pound / Acre).Convert($"/products/{i + 1}/packageMass", "lb", Pound);
@@ -198,7 +198,7 @@ public sealed class ProductRateCalculationTests
     {
         var answer = await Question
             .Of(Question.ProductRate)
-            .With("/products/3/mostRate", """{ "value": 40, "unit": "kg/ha" }""")
+            .With("/products/3/maximumRate", """{ "value": 40, "unit": "kg/ha" }""")
             .AnswerAsync("?units=us");
 
         Assert.Equal("lb/ac", answer.Word("/products/0/rate/unit"));

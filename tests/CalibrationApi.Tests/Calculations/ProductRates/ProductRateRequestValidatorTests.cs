@@ -15,8 +15,8 @@ public sealed class ProductRateRequestValidatorTests
     [InlineData("/targets/0/amount/value", "1e-300", "#/targets/0/amount", "number-out-of-range")]
     [InlineData("/targets/0/amount/unit", "\"kg\"", "#/targets/0/amount", "unit-wrong-dimension")]
     [InlineData("/targets/0/kind", "\"about\"", "#/targets/0/kind", "word-unknown")]
-    [InlineData("/targets/0/kind", "\"exactly\"", "#/targets/0/most", "settings-at-odds")]
-    [InlineData("/targets/0/most/value", "109", "#/targets/0/most", "settings-at-odds")]
+    [InlineData("/targets/0/kind", "\"exactly\"", "#/targets/0/maximum", "settings-at-odds")]
+    [InlineData("/targets/0/maximum/value", "109", "#/targets/0/maximum", "settings-at-odds")]
     [InlineData("/products", "[]", "#/products", "too-few")]
     [InlineData("/products/1/name", "\"\"", "#/products/1/name", "text-wrong")]
     [InlineData("/products/1/analysis", "[]", "#/products/1/analysis", "too-few")]
@@ -32,10 +32,10 @@ public sealed class ProductRateRequestValidatorTests
     [InlineData("/products/1/price/value", "-480", "#/products/1/price/value", "number-out-of-range")]
     [InlineData("/products/1/price/currency", "\"USD\"", "#/products/1/price/currency", "settings-at-odds")]
     [InlineData("/products/1/price/per", "\"bag\"", "#/products/1/price/per", "word-unknown")]
-    [InlineData("/products/0/leastRate", """{ "value": 10, "unit": "kg/ha" }""", "#/products/0/fixedRate", "settings-at-odds")]
-    [InlineData("/products/0/mostRate", """{ "value": 90, "unit": "kg/ha" }""", "#/products/0/fixedRate", "settings-at-odds")]
-    [InlineData("/products/1/mostRate", """{ "value": -1, "unit": "kg/ha" }""", "#/products/1/mostRate", "number-out-of-range")]
-    [InlineData("/products/1/leastRate", """{ "value": 0.0009, "unit": "kg/ha" }""", "#/products/1/leastRate", "number-out-of-range")]
+    [InlineData("/products/0/minimumRate", """{ "value": 10, "unit": "kg/ha" }""", "#/products/0/fixedRate", "settings-at-odds")]
+    [InlineData("/products/0/maximumRate", """{ "value": 90, "unit": "kg/ha" }""", "#/products/0/fixedRate", "settings-at-odds")]
+    [InlineData("/products/1/maximumRate", """{ "value": -1, "unit": "kg/ha" }""", "#/products/1/maximumRate", "number-out-of-range")]
+    [InlineData("/products/1/minimumRate", """{ "value": 0.0009, "unit": "kg/ha" }""", "#/products/1/minimumRate", "number-out-of-range")]
     [InlineData("/products/1/packageMass/value", "0", "#/products/1/packageMass", "number-out-of-range")]
     [InlineData("/credits/0/nutrient", "\"NO3\"", "#/credits/0/nutrient", "word-unknown")]
     [InlineData("/credits/0/amount/value", "-5", "#/credits/0/amount", "number-out-of-range")]
@@ -76,13 +76,13 @@ public sealed class ProductRateRequestValidatorTests
     {
         using var response = await Question
             .Of(Question.ProductRate)
-            .With("/products/1/leastRate", """{ "value": 100, "unit": "lb/ac" }""")
-            .With("/products/1/mostRate", """{ "value": 112, "unit": "kg/ha" }""")
+            .With("/products/1/minimumRate", """{ "value": 100, "unit": "lb/ac" }""")
+            .With("/products/1/maximumRate", """{ "value": 112, "unit": "kg/ha" }""")
             .AskAsync();
 
         var problem = await ProblemBody.ReadAsync(response, 422);
         var fault = Assert.Single(problem.Faults);
-        Assert.Equal(("#/products/1/mostRate", "settings-at-odds"), (fault.Pointer, fault.Code));
+        Assert.Equal(("#/products/1/maximumRate", "settings-at-odds"), (fault.Pointer, fault.Code));
     }
 
     // 100 lb/ac are 112.08511561 kg/ha: the same rate written in two units crosses nothing.
@@ -91,8 +91,8 @@ public sealed class ProductRateRequestValidatorTests
     {
         var answer = await Question
             .Of(Question.ProductRate)
-            .With("/products/1/leastRate", """{ "value": 100, "unit": "lb/ac" }""")
-            .With("/products/1/mostRate", """{ "value": 112.08511561, "unit": "kg/ha" }""")
+            .With("/products/1/minimumRate", """{ "value": 100, "unit": "lb/ac" }""")
+            .With("/products/1/maximumRate", """{ "value": 112.08511561, "unit": "kg/ha" }""")
             .AnswerAsync();
 
         Assert.Equal(112.08511561, answer.Number("/products/1/rate/value"), 1e-6);

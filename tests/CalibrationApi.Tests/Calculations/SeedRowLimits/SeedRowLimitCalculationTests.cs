@@ -19,7 +19,7 @@ public sealed class SeedRowLimitCalculationTests
         Assert.Equal(2, answer.Number("/limits/0/zone"));
         Assert.Equal("stricter-of-two-cells", answer.Word("/limits/0/basis"));
         Assert.Equal(2, answer.List("/limits/0/cells").Count);
-        Assert.Equal("MB-SBU", answer.Word("/limits/0/source/key"));
+        Assert.Equal("mb-sbu", answer.Word("/limits/0/source/key"));
         Assert.Equal(
             ["above-published-limit", "nutrient-without-limit", "nitrogen-form-not-stated", "between-published-limits"],
             answer.Codes("/findings")
@@ -32,16 +32,16 @@ public sealed class SeedRowLimitCalculationTests
     public async Task StandLoss_BesideTheTables_IsShownWithItsSourceAndJudgedInItsOwnPlace()
     {
         var answer = await Demo.With("/acceptableStandLoss", """{ "value": 12, "unit": "%" }""").AnswerAsync();
-        var there = await Demo.With("/region", "\"south-dakota\"").AnswerAsync();
+        var there = await Demo.With("/region", "\"US-SD\"").AnswerAsync();
 
         Assert.Equal(1.468 * 50 * 10 / 60, answer.Number("/standLoss/expected/value"), 1e-9);
         Assert.Equal((12, "%"), answer.Quantity("/standLoss/accepted"));
-        Assert.Equal(30 * 2 * 12 / (1.468 * 10), answer.Number("/standLoss/products/0/most/value"), 1e-9);
+        Assert.Equal(30 * 2 * 12 / (1.468 * 10), answer.Number("/standLoss/products/0/maximum/value"), 1e-9);
         Assert.Equal("urea", answer.Word("/standLoss/products/0/material"));
         Assert.False(answer.Has("/standLoss/products/1/material"));
         Assert.False(answer.Flag("/standLoss/isWhole"));
         Assert.False(answer.Flag("/standLoss/judged"));
-        Assert.Equal("SDSU-MODEL", answer.Word("/standLoss/source/key"));
+        Assert.Equal("sdsu-model", answer.Word("/standLoss/source/key"));
         Assert.Equal("above", there.Word("/verdict"));
         Assert.True(there.Flag("/standLoss/judged"));
         Assert.Contains("stand-loss-above-accepted", there.Codes("/findings"));
@@ -55,11 +55,11 @@ public sealed class SeedRowLimitCalculationTests
         var loads = answer
             .List("/loads")
             .ToDictionary(load => load!["nutrient"]!.GetValue<string>(), load => load!["rate"]!["value"]!.GetValue<double>());
-        Assert.Equal(23 + 4.4, loads["nitrogen"], 1e-9);
-        Assert.Equal(23, loads["urea-nitrogen"], 1e-9);
-        Assert.Equal(20.8, loads["phosphate"], 1e-9);
-        Assert.Equal(0, loads["potash"]);
-        Assert.Equal(0, loads["sulfur"]);
+        Assert.Equal(23 + 4.4, loads["N"], 1e-9);
+        Assert.Equal(23, loads["urea-N"], 1e-9);
+        Assert.Equal(20.8, loads["P2O5"], 1e-9);
+        Assert.Equal(0, loads["K2O"]);
+        Assert.Equal(0, loads["S"]);
     }
 
     // The limit is printed in lb/ac and stays so beside the answer's own unit.
@@ -81,7 +81,7 @@ public sealed class SeedRowLimitCalculationTests
         // NIST SP 811 (2008), appendix B.8.
         const double Inch = 25.4,
             Pound = 0.45359237 / 0.40468564224;
-        var question = Demo.Convert("/rowSpacing", "mm", 1 / Inch).Convert("/spread", "mm", 1 / Inch);
+        var question = Demo.Convert("/rowSpacing", "mm", 1 / Inch).Convert("/seedRowWidth", "mm", 1 / Inch);
         foreach (var rate in (string[])["/products/0/rates/0", "/products/0/rates/1", "/products/0/rates/2", "/products/1/rates/0"])
             question.Convert(rate, "kg/ha", 1 / Pound);
 
@@ -112,7 +112,7 @@ public sealed class SeedRowLimitCalculationTests
 
         Assert.Equal((10, "lb/ac"), answer.Quantity("/limits/0/limit"));
         Assert.Equal((20, "lb/ac"), answer.Quantity("/limits/0/asPrinted"));
-        Assert.Equal("MB-DRY", answer.Word("/reductions/0/source/key"));
+        Assert.Equal("mb-dry", answer.Word("/reductions/0/source/key"));
         Assert.Equal((50, "%"), answer.Quantity("/reductions/0/left"));
         Assert.True(answer.Flag("/reductions/0/applied"));
     }
@@ -130,12 +130,12 @@ public sealed class SeedRowLimitCalculationTests
     [Fact]
     public async Task SourceWithoutANumber_ForTheGeometry_SaysWhy()
     {
-        var answer = await Demo.With("/region", "\"kansas\"")
+        var answer = await Demo.With("/region", "\"US-KS\"")
             .With("/rowSpacing/value", "12")
             .With("/products/0/rates", """[{ "value": 0, "unit": "lb/ac" }]""")
             .AnswerAsync();
 
-        var at = answer.List("/limits").ToList().FindIndex(limit => limit!["nutrient"]!.GetValue<string>() == "nitrogen-plus-potash");
+        var at = answer.List("/limits").ToList().FindIndex(limit => limit!["nutrient"]!.GetValue<string>() == "N-plus-K2O");
         Assert.Equal("no-published-limit", answer.Word($"/limits/{at}/verdict"));
         Assert.Contains("rows of 10 in", answer.Word($"/limits/{at}/reason"), StringComparison.Ordinal);
         Assert.False(answer.Has($"/limits/{at}/limit"));
@@ -149,7 +149,7 @@ public sealed class SeedRowLimitCalculationTests
     {
         var answer = await Demo.With(
                 "/localLimits",
-                """[{ "source": "adviser's sheet", "nutrient": "phosphate", "rate": { "value": 15, "unit": "lb/ac" } }]"""
+                """[{ "source": "adviser's sheet", "nutrient": "P2O5", "rate": { "value": 15, "unit": "lb/ac" } }]"""
             )
             .AnswerAsync();
 
@@ -162,10 +162,10 @@ public sealed class SeedRowLimitCalculationTests
     [Fact]
     public async Task Sources_Chosen_AreTheOnlyOnes()
     {
-        var answer = await Demo.Without("/region").With("/sources", """["KSU-WHEAT"]""").AnswerAsync();
+        var answer = await Demo.Without("/region").With("/sources", """["ksu-wheat"]""").AnswerAsync();
 
         Assert.NotEmpty(answer.List("/limits"));
-        Assert.All(answer.List("/limits"), limit => Assert.Equal("KSU-WHEAT", limit!["source"]!["key"]!.GetValue<string>()));
+        Assert.All(answer.List("/limits"), limit => Assert.Equal("ksu-wheat", limit!["source"]!["key"]!.GetValue<string>()));
         Assert.Contains("region-not-stated", answer.Codes("/findings"));
     }
 }

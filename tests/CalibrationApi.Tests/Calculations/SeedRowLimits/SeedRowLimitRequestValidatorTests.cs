@@ -13,9 +13,9 @@ public sealed class SeedRowLimitRequestValidatorTests
     [InlineData("/rowSpacing/value", "0", "#/rowSpacing", "number-out-of-range")]
     [InlineData("/rowSpacing/value", "1e309", "#/rowSpacing", "number-out-of-range")]
     [InlineData("/rowSpacing/unit", "\"in2\"", "#/rowSpacing", "unit-unknown")]
-    [InlineData("/spread/value", "10.1", "#/spread", "settings-at-odds")]
-    [InlineData("/spread/unit", "\"ft\"", "#/spread", "settings-at-odds")]
-    [InlineData("/spread/value", "-2", "#/spread", "number-out-of-range")]
+    [InlineData("/seedRowWidth/value", "10.1", "#/seedRowWidth", "settings-at-odds")]
+    [InlineData("/seedRowWidth/unit", "\"ft\"", "#/seedRowWidth", "settings-at-odds")]
+    [InlineData("/seedRowWidth/value", "-2", "#/seedRowWidth", "number-out-of-range")]
     [InlineData("/products", "[]", "#/products", "too-few")]
     [InlineData("/products/0", "null", "#/products/0", "member-missing")]
     [InlineData("/products/0/name", "\" \"", "#/products/0/name", "text-wrong")]
@@ -100,7 +100,7 @@ public sealed class SeedRowLimitRequestValidatorTests
     [Fact]
     public async Task Spread_AsWideAsTheRows_IsTaken()
     {
-        var answer = await Question.Of(Question.SeedRowLimit).With("/spread/value", "10").AnswerAsync();
+        var answer = await Question.Of(Question.SeedRowLimit).With("/seedRowWidth/value", "10").AnswerAsync();
 
         Assert.Equal((100, "%"), answer.Quantity("/seedbedUtilisation"));
     }

@@ -31,8 +31,8 @@ public sealed class SeedingRateCalculationTests
         Assert.Equal(rate * 48, answer.Number("/massOverArea/value"), 1e-6);
         Assert.Equal(15, answer.Number("/packages/whole"));
         Assert.Equal(15 * 500 - rate * 48, answer.Number("/packages/leftOver/value"), 1e-6);
-        Assert.Equal(rate * 0.56, answer.Number("/cost/perArea/value"), 1e-9);
-        Assert.Equal("ha", answer.Word("/cost/perArea/per"));
+        Assert.Equal(rate * 0.56, answer.Number("/cost/costPerArea/value"), 1e-9);
+        Assert.Equal("ha", answer.Word("/cost/costPerArea/per"));
         Assert.Equal(15 * 500 * 0.56, answer.Number("/cost/inWholePackages/value"), 1e-6);
         Assert.Equal(["stated-rate-differs"], answer.Codes("/findings"));
         Assert.StartsWith(
@@ -120,7 +120,7 @@ public sealed class SeedingRateCalculationTests
         Assert.Equal(35 * 43_560.0 / 12_000, answer.Number("/rate/value"), 1e-9);
         Assert.Equal((12_000, "/lb"), answer.Quantity("/seedsPerMass"));
         Assert.Equal(35 * 0.15 / Foot, answer.Number("/seedsPerRow/value"), 1e-9);
-        Assert.Equal("ac", answer.Word("/cost/perArea/per"));
+        Assert.Equal("ac", answer.Word("/cost/costPerArea/per"));
         Assert.Equal("purity", answer.Word("/assumptions/0/name"));
         Assert.Equal(member == "sample", answer.Codes("/cautions").Contains("treated-seed"));
     }
@@ -166,7 +166,7 @@ public sealed class SeedingRateCalculationTests
 
         Assert.Equal(234.5, answer.Number("/rate/value"), 0.05);
         Assert.True(answer.Flag("/statedRate/fromDivideByTen"));
-        Assert.Contains("shortcut-reads-high", answer.Codes("/findings"));
+        Assert.Contains("divide-by-ten", answer.Codes("/findings"));
         Assert.Contains("10.413", answer.Word("/findings/0/detail"), StringComparison.Ordinal);
     }
 
@@ -182,7 +182,7 @@ public sealed class SeedingRateCalculationTests
         var needed = answer.Number("/seedsPerArea/value") * 480_000 / 1e6;
         Assert.Equal(needed, answer.Number("/packages/needed"), 1e-6);
         Assert.Equal(30 * Math.Ceiling(needed), answer.Number("/cost/inWholePackages/value"), 1e-6);
-        Assert.Equal("CAD", answer.Word("/cost/overArea/currency"));
+        Assert.Equal("CAD", answer.Word("/cost/totalCost/currency"));
     }
 
     // 4.13 % more, but not by the shortcut: it makes pounds per acre, and here the asker knows better.
@@ -230,7 +230,7 @@ public sealed class SeedingRateCalculationTests
             Assert.Equal(metric.Number(pointer + "/value"), value * factor, 1e-9 * metric.Number(pointer + "/value"));
         }
 
-        Assert.Equal(metric.Number("/cost/overArea/value"), pounds.Number("/cost/overArea/value"), 1e-6);
+        Assert.Equal(metric.Number("/cost/totalCost/value"), pounds.Number("/cost/totalCost/value"), 1e-6);
         Assert.Equal(metric.Number("/plants/expandedUncertainty"), pounds.Number("/plants/expandedUncertainty") / (Foot * Foot), 1e-9);
     }
 
@@ -241,7 +241,7 @@ public sealed class SeedingRateCalculationTests
 
         Assert.Equal("lb/ac", answer.Word("/rate/unit"));
         Assert.Equal("/ft", answer.Word("/seedsPerRow/unit"));
-        Assert.Equal("ac", answer.Word("/cost/perArea/per"));
+        Assert.Equal("ac", answer.Word("/cost/costPerArea/per"));
         Assert.StartsWith("Sow 136.8 lb/ac", answer.Word("/headline"), StringComparison.Ordinal);
     }
 

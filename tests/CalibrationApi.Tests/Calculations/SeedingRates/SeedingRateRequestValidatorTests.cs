@@ -34,11 +34,11 @@ public sealed class SeedingRateRequestValidatorTests
     [InlineData("/sample", """{ "seeds": 0, "mass": { "value": 20, "unit": "g" } }""", "#/sample/seeds", "number-out-of-range")]
     [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/germination", "settings-at-odds")]
     [InlineData("/survival", """{ "value": 80, "unit": "%" }""", "#/emergence", "settings-at-odds")]
-    [InlineData("/emergenceRange/lowest/value", "95", "#/emergenceRange/lowest", "settings-at-odds")]
-    [InlineData("/emergenceRange/lowest/value", "88", "#/emergenceRange", "settings-at-odds")]
+    [InlineData("/emergenceRange/minimum/value", "95", "#/emergenceRange/minimum", "settings-at-odds")]
+    [InlineData("/emergenceRange/minimum/value", "88", "#/emergenceRange", "settings-at-odds")]
     [InlineData(
         "/survivalRange",
-        """{ "lowest": { "value": 70, "unit": "%" }, "highest": { "value": 90, "unit": "%" } }""",
+        """{ "minimum": { "value": 70, "unit": "%" }, "maximum": { "value": 90, "unit": "%" } }""",
         "#/survivalRange",
         "settings-at-odds"
     )]
@@ -55,7 +55,7 @@ public sealed class SeedingRateRequestValidatorTests
     [InlineData("/thousandKernelMass", "#/thousandKernelMass")]
     [InlineData("/germination", "#/germination")]
     [InlineData("/emergence", "#/emergence")]
-    [InlineData("/emergenceRange/lowest", "#/emergenceRange/lowest")]
+    [InlineData("/emergenceRange/minimum", "#/emergenceRange/minimum")]
     public async Task Member_ThatIsNeeded_IsAskedFor(string pointer, string at)
     {
         using var response = await Question.Of(Question.SeedingRate).Without(pointer).AskAsync();

@@ -87,7 +87,7 @@ public sealed class StandCountCalculationTests
         var answer = await Question.Of(Question.StandCount).With("/counts", """[{ "plants": 40 }]""").AnswerAsync();
 
         Assert.False(answer.Has("/scatter"));
-        Assert.Contains("single-count", answer.Codes("/findings"));
+        Assert.Contains("single-reading", answer.Codes("/findings"));
     }
 
     [Fact]
@@ -123,7 +123,7 @@ public sealed class StandCountCalculationTests
             .AnswerAsync();
 
         Assert.Contains("sample-area-miscalled", answer.Codes("/findings"));
-        Assert.Contains("divide-by-ten-shortcut", answer.Codes("/findings"));
+        Assert.Contains("divide-by-ten", answer.Codes("/findings"));
     }
 
     // As much too high, but in plants per m2, which the shortcut does not make.

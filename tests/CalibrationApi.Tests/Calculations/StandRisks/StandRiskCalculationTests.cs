@@ -50,8 +50,8 @@ public sealed class StandRiskCalculationTests
 
         var extra = answer.Number("/needed/rate/value") - answer.Number("/atMean/rate/value");
         Assert.Equal(extra, answer.Number("/margin/rate/value"), 1e-9);
-        Assert.Equal(extra * 0.64, answer.Number("/margin/cost/value"), 1e-9);
-        Assert.Equal("ha", answer.Word("/margin/cost/per"));
+        Assert.Equal(extra * 0.64, answer.Number("/margin/costPerArea/value"), 1e-9);
+        Assert.Equal("ha", answer.Word("/margin/costPerArea/per"));
         Assert.Equal(extra * 0.64 * 48, answer.Number("/margin/totalCost/value"), 1e-7);
         Assert.Equal("EUR", answer.Word("/margin/totalCost/currency"));
     }
@@ -110,7 +110,7 @@ public sealed class StandRiskCalculationTests
             .AnswerAsync();
 
         Assert.False(answer.Has("/needed/rate"));
-        Assert.False(answer.Has("/margin/cost"));
+        Assert.False(answer.Has("/margin/costPerArea"));
         Assert.Equal(340, answer.Number("/given/seedsPerArea/value"));
         Assert.Contains("rate-above-maximum", answer.Codes("/findings"));
     }
@@ -135,7 +135,7 @@ public sealed class StandRiskCalculationTests
         var answer = await Question.Of(Question.StandRisk).AnswerAsync("?units=us");
 
         Assert.Equal("lb/ac", answer.Word("/needed/rate/unit"));
-        Assert.Equal("ac", answer.Word("/margin/cost/per"));
+        Assert.Equal("ac", answer.Word("/margin/costPerArea/per"));
         Assert.Contains("seeds/ft2", answer.Word("/headline"), StringComparison.Ordinal);
         Assert.DoesNotContain("kg", answer.Word("/headline"), StringComparison.Ordinal);
     }
@@ -153,6 +153,6 @@ public sealed class StandRiskCalculationTests
 
         Assert.Equal("lb/ac", answer.Word("/needed/rate/unit"));
         Assert.Equal("/ft2", answer.Word("/needed/seedsPerArea/unit"));
-        Assert.Equal("ac", answer.Word("/margin/cost/per"));
+        Assert.Equal("ac", answer.Word("/margin/costPerArea/per"));
     }
 }

@@ -150,7 +150,7 @@ public sealed class AdoptValueTests(RecordService service) : IClassFixture<Recor
     [InlineData("/element")]
     [InlineData("/product")]
     [InlineData("/typedIn")]
-    [InlineData("/why")]
+    [InlineData("/reason")]
     [InlineData("/occurredAt")]
     [InlineData("/recordedBy")]
     public async Task Adopt_WithoutAMemberItNeeds_IsRefused(string member)

@@ -23,7 +23,7 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
             adoption
                 .With("/test", test.Word("/id"))
                 .With("/typedIn", Draft.Quantity(0.363, "kg/rev"))
-                .With("/why", "as tested")
+                .With("/reason", "as tested")
                 .With("/recordedBy", "B. Technician")
                 .With("/occurredAt", "2026-04-18T23:30:00-04:00")
         );
@@ -41,7 +41,7 @@ public sealed class ReadAdoptionsTests(RecordService service) : IClassFixture<Re
         Assert.Equal("2026-04-18T23:30:00-04:00", value.Word("/since"));
         // Half past three in the morning of the 19th in UTC, half past five in Vienna.
         Assert.Equal("2026-04-19", value.Word("/sinceLocalDate"));
-        Assert.Equal(("B. Technician", "as tested"), (value.Word("/recordedBy"), value.Word("/why")));
+        Assert.Equal(("B. Technician", "as tested"), (value.Word("/recordedBy"), value.Word("/reason")));
         Assert.Equal((farm.Lot, "fungicide"), (value.Word("/lot"), value.Word("/treatment")));
         Assert.Equal(test.Word("/id"), value.Word("/test"));
         Assert.True(JsonNode.DeepEquals(test.At("/evaluation/massPerRevolution"), value.At("/measured")));

@@ -61,7 +61,7 @@ public sealed class RecordCatchTestTests(RecordService service) : IClassFixture<
         Assert.Equal((90, "kg/ha"), test.Quantity("/resolved/targetRate"));
         Assert.Equal((48, "ha"), test.Quantity("/resolved/area"));
         Assert.Equal((2, "%"), test.Quantity("/resolved/wantedPrecision"));
-        Assert.Equal("EUR", test.Word("/evaluation/effectIfValueInForceStays/cost/currency"));
+        Assert.Equal("EUR", test.Word("/evaluation/effectIfValueInForceStays/totalCost/currency"));
         // Rate as the controller believes it times what the meter delivers more than it believes.
         var factor = test.Number("/evaluation/massPerRevolution/value") / 0.342;
         Assert.Equal(90 * factor, test.Number("/evaluation/effectIfValueInForceStays/appliedRate/value"), 1e-9);

@@ -308,7 +308,7 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
             await service.CreateAsync("/v1/plans", farm.PlanDraft.With("/name", $"field {i}, the north one"));
             // The same instant for all: the order of arrival tells them apart.
             await farm.CheckScaleAsync();
-            await farm.AdoptAsync(adoption => adoption.With("/why", "said \"so\"; ü, 好"));
+            await farm.AdoptAsync(adoption => adoption.With("/reason", "said \"so\"; ü, 好"));
             await farm.TestAsync(test => test.With("/setting", $"gear {i}"));
         }
     }

@@ -13,19 +13,19 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         await farm.AdoptAsync();
         var plan = await service.CreateAsync(
             "/v1/plans",
-            farm.PlanDraft.With("/wantedPrecision", Draft.Quantity(3, "%")).With("/longestRun", Draft.Quantity(300, "s"))
+            farm.PlanDraft.With("/wantedPrecision", Draft.Quantity(3, "%")).With("/maximumRunTime", Draft.Quantity(300, "s"))
         );
         var question = Draft.Of(
             """
             {
-              "groundSpeed": { "value": 9, "unit": "km/h" }, "wantedPrecision": { "value": 3, "unit": "%" }, "longestRun": { "value": 300, "unit": "s" },
+              "groundSpeed": { "value": 9, "unit": "km/h" }, "wantedPrecision": { "value": 3, "unit": "%" }, "maximumRunTime": { "value": 300, "unit": "s" },
               "scale": { "division": { "value": 0.02, "unit": "kg" }, "accuracyClass": "III", "capacity": { "value": 50, "unit": "kg" } },
               "container": { "volume": { "value": 30, "unit": "L" }, "tare": { "value": 1.62, "unit": "kg" } },
               "meters": [ {
                 "meter": "front", "product": "malting barley", "coveredWidth": { "value": 9, "unit": "m" }, "targetRate": { "value": 90, "unit": "kg/ha" },
                 "bulkDensity": { "value": 62, "unit": "kg/hL" }, "valueInForce": { "value": 0.342, "unit": "kg/rev" },
                 "speedLimits": { "minimum": { "value": 4, "unit": "rpm" }, "maximum": { "value": 90, "unit": "rpm" } } } ],
-              "disturbedPoints": [ { "name": "side cover" } ]
+              "restorePoints": [ { "name": "side cover" } ]
             }
             """
         );

@@ -52,7 +52,7 @@ public sealed class SetUpFanTests(RecordService service) : IClassFixture<RecordS
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
         Assert.Equal(isClear ? "ready" : "blocked", setUp.Word("/verdict"));
-        Assert.Equal(setUp.Word("/fan/headline"), isClear ? headline : setUp.Word("/inTheWay/0/detail"));
+        Assert.Equal(setUp.Word("/fan/headline"), isClear ? headline : setUp.Word("/obstacles/0/detail"));
         Assert.NotEmpty(setUp.List("/fan/loads"));
     }
 

@@ -5,7 +5,7 @@ namespace CalibrationApi.Tests.Records.Plans;
 /// <summary>What stands in the way of a plan, and what is never passed over in silence.</summary>
 public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<RecordService>
 {
-    private const string Wheat = """{ "crop": "wheat", "soil": "medium", "moisture": "good", "region": "manitoba" }""";
+    private const string Wheat = """{ "crop": "wheat", "soil": "medium", "moisture": "good", "region": "CA-MB" }""";
 
     [Theory]
     [InlineData("us", "lb/ac", "lb/rev", 90 * 0.892179121619709, 0.342 / 0.45359237)]
@@ -43,7 +43,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
         Assert.Equal(0, setUp.Number("/meters/1/rate/value"));
-        Assert.Empty(setUp.List("/open"));
+        Assert.Empty(setUp.List("/missing"));
         Assert.False(setUp.Has("/seedRow"));
         Assert.Equal("ready", setUp.Word("/verdict"));
     }
@@ -63,7 +63,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
         Assert.False(setUp.Has("/seedRow"));
-        Assert.Contains(setUp.List("/open"), one => one!["pointer"]!.GetValue<string>() == "#/meters/0/product");
+        Assert.Contains(setUp.List("/missing"), one => one!["pointer"]!.GetValue<string>() == "#/meters/0/product");
     }
 
     [Fact]
@@ -93,8 +93,8 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
-        Assert.Equal(setUp.List("/inTheWay").Count > 0 ? "blocked" : "incomplete", setUp.Word("/verdict"));
-        Assert.Equal((pointer, "missing-value"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
+        Assert.Equal(setUp.List("/obstacles").Count > 0 ? "blocked" : "incomplete", setUp.Word("/verdict"));
+        Assert.Equal((pointer, "missing-value"), (setUp.Word("/missing/0/pointer"), setUp.Word("/missing/0/kind")));
     }
 
     // The published limit is for urea; nothing is held for potash, so somebody has to be asked. That forbids nothing, and a limit of
@@ -111,9 +111,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
             "/v1/plans",
             draft.With(
                 "/seedRow/localLimits",
-                Draft.Json(
-                    """[ { "source": "the adviser of the county", "nutrient": "potash", "rate": { "value": 15, "unit": "kg/ha" } } ]"""
-                )
+                Draft.Json("""[ { "source": "the adviser of the county", "nutrient": "K2O", "rate": { "value": 15, "unit": "kg/ha" } } ]""")
             )
         );
 
@@ -122,11 +120,11 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         Assert.Equal("within", open.Word("/seedRow/verdict"));
         Assert.Equal("incomplete", open.Word("/verdict"));
-        Assert.Empty(open.List("/inTheWay"));
-        Assert.Equal(("#/seedRow/localLimits", "no-published-number"), (open.Word("/open/0/pointer"), open.Word("/open/0/kind")));
-        Assert.Contains("Ask Manitoba Agriculture", open.Word("/open/0/detail"), StringComparison.Ordinal);
+        Assert.Empty(open.List("/obstacles"));
+        Assert.Equal(("#/seedRow/localLimits", "no-published-number"), (open.Word("/missing/0/pointer"), open.Word("/missing/0/kind")));
+        Assert.Contains("Ask Manitoba Agriculture", open.Word("/missing/0/detail"), StringComparison.Ordinal);
         Assert.Equal("ready", settled.Word("/verdict"));
-        Assert.Empty(settled.List("/inTheWay"));
+        Assert.Empty(settled.List("/obstacles"));
     }
 
     // Half the width each: the field gets 50 kg/ha of both together, and in no row do they add up.
@@ -181,7 +179,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
-        Assert.Equal(("#/meters/0/meter", "record-at-odds"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
+        Assert.Equal(("#/meters/0/meter", "record-at-odds"), (setUp.Word("/missing/0/pointer"), setUp.Word("/missing/0/kind")));
         Assert.False(setUp.Has("/nutrients"));
         Assert.False(setUp.Has("/meters/0/rate"));
     }
@@ -198,7 +196,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
         var setUp = await SetUpAsync(plan);
 
         Assert.Equal("incomplete", setUp.Word("/verdict"));
-        Assert.Equal("#/nutrients", setUp.Word("/open/0/pointer"));
+        Assert.Equal("#/nutrients", setUp.Word("/missing/0/pointer"));
         // The seed has its rate, so its catch can be planned all the same.
         (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).Expect(200);
     }
@@ -216,8 +214,8 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
-        Assert.Equal("#/nutrients", setUp.Word("/open/0/pointer"));
-        Assert.Contains("least total mass", setUp.Word("/open/0/detail"), StringComparison.Ordinal);
+        Assert.Equal("#/nutrients", setUp.Word("/missing/0/pointer"));
+        Assert.Contains("least total mass", setUp.Word("/missing/0/detail"), StringComparison.Ordinal);
         Assert.Equal("met", setUp.Word("/nutrients/verdict"));
     }
 
@@ -230,7 +228,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", farm.PlanDraft.Without("/area").With("/meters/0/lot", other)));
 
-        Assert.Empty(setUp.List("/open"));
+        Assert.Empty(setUp.List("/missing"));
         Assert.True(setUp.Has("/meters/0/newLot"));
     }
 
@@ -254,8 +252,8 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
             )
         );
 
-        Assert.Equal("front", setUp.Word("/inTheWay/0/meter"));
-        Assert.StartsWith("coarse: 400 kg/ha at 9 km/h takes", setUp.Word("/inTheWay/0/detail"), StringComparison.Ordinal);
+        Assert.Equal("front", setUp.Word("/obstacles/0/meter"));
+        Assert.StartsWith("coarse: 400 kg/ha at 9 km/h takes", setUp.Word("/obstacles/0/detail"), StringComparison.Ordinal);
     }
 
     // At 400 kg/ha the meter cannot deliver; at 1 kg/ha it only turns unevenly, and seed that is killed is worse.
@@ -274,10 +272,10 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
 
         var setUp = await SetUpAsync(await service.CreateAsync("/v1/plans", draft));
 
-        Assert.Equal(2, setUp.List("/inTheWay").Count);
+        Assert.Equal(2, setUp.List("/obstacles").Count);
         Assert.StartsWith(worst, setUp.Word("/headline"), StringComparison.Ordinal);
         Assert.EndsWith(
-            "1 thing is more in the way, and 1 thing is still open; see inTheWay and open.",
+            "1 thing is more in the way, and 1 thing is still missing; see obstacles and missing.",
             setUp.Word("/headline"),
             StringComparison.Ordinal
         );
@@ -287,7 +285,7 @@ public sealed class SetUpObstaclesTests(RecordService service) : IClassFixture<R
     {
         var farm = await Farm.CreateAsync(service, draft =>
         {
-            draft.With("/rowSpacing", Draft.Quantity(9, "in")).With("/openerSpread", Draft.Quantity(1, "in"));
+            draft.With("/rowSpacing", Draft.Quantity(9, "in")).With("/seedRowWidth", Draft.Quantity(1, "in"));
             machine?.Invoke(draft);
         });
         await farm.AdoptAsync();

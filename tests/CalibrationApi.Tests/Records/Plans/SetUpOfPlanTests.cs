@@ -110,8 +110,8 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
         Assert.Equal("blocked", setUp.Word("/verdict"));
-        Assert.Equal(("#/meters/0/lot", "missing-value"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
-        Assert.Contains(named, setUp.Word("/open/0/detail"), StringComparison.Ordinal);
+        Assert.Equal(("#/meters/0/lot", "missing-value"), (setUp.Word("/missing/0/pointer"), setUp.Word("/missing/0/kind")));
+        Assert.Contains(named, setUp.Word("/missing/0/detail"), StringComparison.Ordinal);
         Assert.Equal(0.342, setUp.Number("/meters/0/values/0/value"));
         Assert.False(setUp.Has("/meters/0/rate"));
         // A catch cannot be planned without a rate.
@@ -148,8 +148,8 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.Equal(("#/meters/0/startValue", "missing-value"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
-        Assert.Contains("still open", setUp.Word("/headline"), StringComparison.Ordinal);
+        Assert.Equal(("#/meters/0/startValue", "missing-value"), (setUp.Word("/missing/0/pointer"), setUp.Word("/missing/0/kind")));
+        Assert.Contains("still missing", setUp.Word("/headline"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -188,7 +188,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.Contains(setUp.List("/open"), one => one!["pointer"]!.GetValue<string>() == "#/meters/1/product");
+        Assert.Contains(setUp.List("/missing"), one => one!["pointer"]!.GetValue<string>() == "#/meters/1/product");
         await (await service.GetAsync($"/v1/plans/{plan}/catch-plan")).ProblemAsync(422);
     }
 
@@ -198,7 +198,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         var (farm, urea) = await WithFertilizerAsync();
         var draft = Nourished(farm, urea)
             .With("/meters/1/withSeed", true)
-            .With("/seedRow", Draft.Json("""{ "crop": "wheat", "soil": "medium", "moisture": "good", "region": "manitoba" }"""));
+            .With("/seedRow", Draft.Json("""{ "crop": "wheat", "soil": "medium", "moisture": "good", "region": "CA-MB" }"""));
         var plan = await service.CreateAsync("/v1/plans", draft);
         var asked = (
             await service.PostAsync(
@@ -206,7 +206,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
                 Draft.Of(
                     """
                     {
-                      "crop": "wheat", "soil": "medium", "moisture": "good", "region": "manitoba", "rowSpacing": { "value": 10, "unit": "in" }, "spread": { "value": 2, "unit": "in" },
+                      "crop": "wheat", "soil": "medium", "moisture": "good", "region": "CA-MB", "rowSpacing": { "value": 10, "unit": "in" }, "seedRowWidth": { "value": 2, "unit": "in" },
                       "opener": "spoon", "products": [ { "name": "urea", "analysis": [ { "nutrient": "N", "share": { "value": 46, "unit": "%" } } ], "nitrogenForm": "urea", "rates": [ { "value": 100, "unit": "kg/ha" } ] } ]
                     }
                     """
@@ -235,7 +235,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.Contains(setUp.List("/open"), one => one!["pointer"]!.GetValue<string>() == "#/machine");
+        Assert.Contains(setUp.List("/missing"), one => one!["pointer"]!.GetValue<string>() == "#/machine");
         Assert.False(setUp.Has("/seedRow"));
     }
 
@@ -273,7 +273,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
 
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
-        Assert.Equal(("#/meters/0/lot", "record-at-odds"), (setUp.Word("/open/0/pointer"), setUp.Word("/open/0/kind")));
+        Assert.Equal(("#/meters/0/lot", "record-at-odds"), (setUp.Word("/missing/0/pointer"), setUp.Word("/missing/0/kind")));
         Assert.True(setUp.Has("/meters/0/meterSpeed"));
     }
 
@@ -291,7 +291,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
         var setUp = (await service.GetAsync($"/v1/plans/{plan}/set-up")).Expect(200).Body;
 
         Assert.StartsWith(
-            "One thing is still open: No published limit is held for what lies with the seed of barley",
+            "One thing is still missing: No published limit is held for what lies with the seed of barley",
             setUp.Word("/headline"),
             StringComparison.Ordinal
         );
@@ -300,8 +300,8 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
             setUp.Word("/headline"),
             StringComparison.Ordinal
         );
-        Assert.Empty(setUp.List("/inTheWay"));
-        Assert.Equal("no-published-number", setUp.Word("/open/0/kind"));
+        Assert.Empty(setUp.List("/obstacles"));
+        Assert.Equal("no-published-number", setUp.Word("/missing/0/kind"));
     }
 
     [Fact]
@@ -311,7 +311,7 @@ public sealed class SetUpOfPlanTests(RecordService service) : IClassFixture<Reco
     private async Task<(Farm Farm, string Urea)> WithFertilizerAsync()
     {
         var farm = await Farm.CreateAsync(service, machine =>
-            machine.With("/rowSpacing", Draft.Quantity(10, "in")).With("/openerSpread", Draft.Quantity(2, "in")).With("/opener", "spoon")
+            machine.With("/rowSpacing", Draft.Quantity(10, "in")).With("/seedRowWidth", Draft.Quantity(2, "in")).With("/opener", "spoon")
         );
         await farm.AdoptAsync();
         return (farm, await UreaAsync());
