@@ -126,7 +126,16 @@ public sealed class ForeignWorkspaceTests(TwoFarms farms, ITestOutputHelper outp
             }
         )
         {
-            foreach (var list in new[] { "history", "catch-tests", "adoptions", "scale-checks" })
+            foreach (
+                var list in new[]
+                {
+                    "history",
+                    "catch-tests",
+                    name is "scale" ? "scale-checks"
+                    : name is "plan" ? "history"
+                    : "adoptions",
+                }
+            )
             {
                 Assert.Empty((await GetAsync(farms.South, $"/v1/{list}?{name}={id}")).Expect(200).Body.List("/items"));
                 tried++;
