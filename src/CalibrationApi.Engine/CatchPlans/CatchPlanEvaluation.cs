@@ -147,7 +147,7 @@ public static class CatchPlanEvaluation
     private static Sentence Each(MeterPlan meter)
     {
         var times = meter.Catches is { } catches and > 1 ? (Sentence)$", {new CountInWords(catches)} times" : $"";
-        return $"{meter.CatchMass} at {meter.Meter.Name} in {meter.Revolutions:0.#} ({meter.RunTime:F0}){times}";
+        return $"{meter.CatchMass} at {meter.Meter.Called} in {meter.Revolutions:0.#} ({meter.RunTime:F0}){times}";
     }
 
     private static Caution HeavyContainer(MeterPlanning[] planned)

@@ -97,6 +97,9 @@ public sealed record PlannedMeter
     /// <summary>What the owner calls the meter.</summary>
     public required string Name { get; init; }
 
+    /// <summary>How sentences call it: a name that is only a number would read like one more quantity.</summary>
+    internal string Called => Name.All(char.IsAsciiDigit) ? $"meter {Name}" : Name;
+
     /// <summary>What it meters.</summary>
     public required string Product { get; init; }
 

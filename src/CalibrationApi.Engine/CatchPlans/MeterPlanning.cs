@@ -186,7 +186,7 @@ internal sealed class MeterPlanning
     {
         if (
             meter.Element?.FindingOf(
-                $"{meter.Name}: the {(meter.Value.Kind == ReferenceKind.ValueInForce ? "value in force" : "start value")}",
+                $"{meter.Called}: the {(meter.Value.Kind == ReferenceKind.ValueInForce ? "value in force" : "start value")}",
                 meter.Value.Value,
                 Uncertainty
             ) is
@@ -202,34 +202,34 @@ internal sealed class MeterPlanning
         if (!IsSmallSeed && Threshold.IsBelow(LimitedBy.Mass.Kilograms, LeastCatch.Kilograms))
             yield return Finding.Warning(
                 CatchPlanCodes.BoundsCross,
-                $"{meter.Name}: at least {LeastCatch} are wanted, {wantedDivisions:F0} divisions of {division}, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. Use a finer scale. Otherwise: {Remedy(LeastCatch.Kilograms)}",
+                $"{meter.Called}: at least {LeastCatch} are wanted, {wantedDivisions:F0} divisions of {division}, but {BoundWords(LimitedBy.Kind)} allows only {LimitedBy.Mass}. Use a finer scale. Otherwise: {Remedy(LeastCatch.Kilograms)}",
                 meter.Name
             );
         else if (Threshold.IsBelow(Mass, LeastCatch.Kilograms))
             yield return Finding.Note(
                 SharedCodes.CoarseScale,
-                $"{meter.Name}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {wantedDivisions:F0} or more are better.",
+                $"{meter.Called}: a catch of {new Mass(Mass)} covers only {Math.Floor(divisions):F0} divisions of {division}; {wantedDivisions:F0} or more are better.",
                 meter.Name
             );
         if (IsTooShort)
             yield return Finding.Warning(
                 CatchPlanCodes.ShortRun,
-                $"{meter.Name}: the catch takes only {new Duration(RunTime):F0}, and a drive takes some seconds to settle; at least {new Duration(plan.ShortestRunSeconds):F0} are wanted. {Remedy(MassOfShortestRun)}{OrMoreCatches()}",
+                $"{meter.Called}: the catch takes only {new Duration(RunTime):F0}, and a drive takes some seconds to settle; at least {new Duration(plan.ShortestRunSeconds):F0} are wanted. {Remedy(MassOfShortestRun)}{OrMoreCatches()}",
                 meter.Name
             );
         if (Threshold.IsBelow(Revolutions, CatchSize.UsualRevolutions))
             yield return Finding.Warning(
                 SharedCodes.SmallCatch,
-                $"{meter.Name}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {Remedy(CatchSize.UsualRevolutions * DeliveredPerRevolution)}",
+                $"{meter.Called}: {Revolutions:0.#} revolutions are few; from {CatchSize.UsualRevolutions:F0} on, start and stop hardly matter. {Remedy(CatchSize.UsualRevolutions * DeliveredPerRevolution)}",
                 meter.Name
             );
         if (Precision().Catches is null)
             yield return Finding.Warning(
                 SharedCodes.PrecisionOutOfReach,
                 CatchCount.OutOfReach(Wanted, Common(), Coverage)
-                    ? $"{meter.Name}: {new Ratio(Wanted):0.##} cannot be reached with this scale and a catch of {new Mass(Mass)}. Make the catch larger, use a finer scale, or check this one against known masses."
+                    ? $"{meter.Called}: {new Ratio(Wanted):0.##} cannot be reached with this scale and a catch of {new Mass(Mass)}. Make the catch larger, use a finer scale, or check this one against known masses."
                     : (Sentence)
-                        $"{meter.Name}: not even {CatchCount.Most} catches reach {new Ratio(Wanted):0.##}, because single catches scatter too much. Make each catch longer, count finer, or ask for less.",
+                        $"{meter.Called}: not even {CatchCount.Most} catches reach {new Ratio(Wanted):0.##}, because single catches scatter too much. Make each catch longer, count finer, or ask for less.",
                 meter.Name
             );
         if (
@@ -240,7 +240,7 @@ internal sealed class MeterPlanning
         )
             yield return Finding.Warning(
                 CatchPlanCodes.ContainerNearlyFull,
-                $"{meter.Name}: if the meter delivers more than planned, the container may be full to the brim. Plan less or watch it.",
+                $"{meter.Called}: if the meter delivers more than planned, the container may be full to the brim. Plan less or watch it.",
                 meter.Name
             );
         foreach (var finding in SpeedFindings())
@@ -379,13 +379,13 @@ internal sealed class MeterPlanning
             if (meter.SpeedLimits.Minimum is { } minimum && Threshold.IsBelow(n, minimum.RevolutionsPerSecond))
                 yield return Finding.Warning(
                     SharedCodes.OutsideMeterWindow,
-                    $"{meter.Name}: at {speed} the meter turns {new RotationalSpeed(n):F1}, under its least {minimum:F1}, where it turns unevenly.",
+                    $"{meter.Called}: at {speed} the meter turns {new RotationalSpeed(n):F1}, under its least {minimum:F1}, where it turns unevenly.",
                     meter.Name
                 );
             if (meter.SpeedLimits.Maximum is { } maximum && Threshold.IsAbove(n, maximum.RevolutionsPerSecond))
                 yield return Finding.Warning(
                     SharedCodes.OutsideMeterWindow,
-                    $"{meter.Name}: at {speed} the meter would have to turn {new RotationalSpeed(n):F1}, above its highest {maximum:F1}: the rate will not be reached.",
+                    $"{meter.Called}: at {speed} the meter would have to turn {new RotationalSpeed(n):F1}, above its highest {maximum:F1}: the rate will not be reached.",
                     meter.Name
                 );
         }

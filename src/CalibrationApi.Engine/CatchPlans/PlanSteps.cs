@@ -67,7 +67,7 @@ internal static class PlanSteps
                 new(
                     Stop(i),
                     [Run],
-                    $"Stop {meters[i].Meter.Name} after {meters[i].Revolutions:0.#} ({meters[i].RunTime:F1}).",
+                    $"Stop {meters[i].Meter.Called} after {meters[i].Revolutions:0.#} ({meters[i].RunTime:F1}).",
                     meters[i].Meter.Name
                 )
             );
@@ -116,7 +116,7 @@ internal static class PlanSteps
         : $"Start the shaft. Count the revolutions.";
 
     private static Sentence Speeds(IReadOnlyList<MeterPlan> meters) =>
-        meters.Select(meter => (Sentence)$"{meter.Meter.Name} {meter.SimulatedSpeed}").Aggregate((one, next) => $"{one}; {next}");
+        meters.Select(meter => (Sentence)$"{meter.Meter.Called} {meter.SimulatedSpeed}").Aggregate((one, next) => $"{one}; {next}");
 
     private static void AddPreparation(
         List<PlanStep> steps,
@@ -131,7 +131,7 @@ internal static class PlanSteps
                 new(
                     Place(i),
                     opened,
-                    $"Place the container under {meters[i].Meter.Name} ({meters[i].Meter.Product}), so that nothing falls beside it.",
+                    $"Place the container under {meters[i].Meter.Called} ({meters[i].Meter.Product}), so that nothing falls beside it.",
                     meters[i].Meter.Name
                 )
             );
@@ -153,14 +153,14 @@ internal static class PlanSteps
         );
         for (var i = 0; i < meters.Count; i++)
         {
-            var name = meters[i].Meter.Name;
-            steps.Add(new(Prime(i), [Simulate], $"Turn {name} until the flow is steady.", name));
+            var meter = meters[i].Meter;
+            steps.Add(new(Prime(i), [Simulate], $"Turn {meter.Called} until the flow is steady.", meter.Name));
             steps.Add(
                 new(
                     CheckDrive(i),
                     [Prime(i)],
-                    $"While {name} still turns, see how fast: {meters[i].MeterSpeed:F1} are planned. Where the test drive turns it at another speed and cannot be set, note that speed with the test: a meter can deliver differently then.",
-                    name
+                    $"While {meter.Called} still turns, see how fast: {meters[i].MeterSpeed:F1} are planned. Where the test drive turns it at another speed and cannot be set, note that speed with the test: a meter can deliver differently then.",
+                    meter.Name
                 )
             );
         }
@@ -170,16 +170,16 @@ internal static class PlanSteps
         );
         for (var i = 0; i < meters.Count; i++)
         {
-            var name = meters[i].Meter.Name;
+            var meter = meters[i].Meter;
             steps.Add(
                 new(
                     Tare(i),
                     [SafeAfterPriming],
                     plan.TareReading == TareReading.Zeroed
                         ? (Sentence)
-                            $"Put the product caught under {name} back into its tank. Set the scale to zero with the empty container on it, and place it under {name} again."
-                        : $"Put the product caught under {name} back into its tank. Weigh the empty container (without it the scale must show zero), and place it under {name} again.",
-                    name
+                            $"Put the product caught under {meter.Called} back into its tank. Set the scale to zero with the empty container on it, and place it under {meter.Called} again."
+                        : $"Put the product caught under {meter.Called} back into its tank. Weigh the empty container (without it the scale must show zero), and place it under {meter.Called} again.",
+                    meter.Name
                 )
             );
         }
@@ -187,13 +187,12 @@ internal static class PlanSteps
 
     private static PlanStep WeighStep(MeterPlan meter, int i)
     {
-        var name = meter.Meter.Name;
-        var times = meter.Catches is { } catches and > 1 ? $" Plan for {catches} catches of {name}." : "";
+        var times = meter.Catches is { } catches and > 1 ? (Sentence)$" Plan for {catches} catches of {meter.Meter.Called}." : $"";
         return new(
             Weigh(i),
             [SafeAfterRun],
-            $"Check zero, then weigh the container of {name}: about {meter.CatchMass} of {meter.Meter.Product} net. Write down mass and revolutions.{times}",
-            name
+            $"Check zero, then weigh the container of {meter.Meter.Called}: about {meter.CatchMass} of {meter.Meter.Product} net. Write down mass and revolutions.{times}",
+            meter.Meter.Name
         );
     }
 

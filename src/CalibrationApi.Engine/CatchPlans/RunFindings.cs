@@ -25,7 +25,7 @@ internal static class RunFindings
             if (planned[i].Simulated != plan.GroundSpeed && WhyNotAsPlanned(plan, asked[i]) is { } why)
                 yield return Finding.Note(
                     CatchPlanCodes.SimulatedSpeedMoved,
-                    $"{plan.Meters[i].Name}: at {plan.GroundSpeed} {why}, so {planned[i].Simulated} are simulated. A meter can deliver differently at another speed.{CheckCatch(plan, asked[i])}",
+                    $"{plan.Meters[i].Called}: at {plan.GroundSpeed} {why}, so {planned[i].Simulated} are simulated. A meter can deliver differently at another speed.{CheckCatch(plan, asked[i])}",
                     plan.Meters[i].Name
                 );
         }

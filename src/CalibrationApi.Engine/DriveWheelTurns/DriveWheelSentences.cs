@@ -208,7 +208,7 @@ internal static class DriveWheelSentences
 
     private static Sentence Correct(DriveWheelQuestion question, SettingCorrection correction) =>
         correction.Setting is { } setting
-            ? (Sentence)$"As a first step, move the setting from {question.Setting:0.##} to {setting:0.##}."
+            ? (Sentence)$"As a first step, move the setting from {question.Setting:0.##} to about {setting:G3}."
             : $"As a first step, make the setting {correction.Factor:0.000} times what it is.";
 
     private static Sentence Each(Mass? perOutlet) => perOutlet is { } mass ? (Sentence)$" in all, {mass} from each outlet" : $" in all";

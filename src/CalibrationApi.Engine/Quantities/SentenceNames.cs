@@ -31,6 +31,7 @@ internal static partial class SentenceNames
         "Count",
         "Symbol",
         "InWords",
+        "Called",
         "Word",
         "Median",
         "Of",

@@ -86,8 +86,8 @@ public static class StandCountEvaluation
         result.Deviation switch
         {
             null or -1 => $"",
-            < -0.005 and var off => $" That is {new Ratio(-off):F0} below the target.",
-            > 0.005 and var off => $" That is {new Ratio(off):F0} above the target.",
-            _ => $" That is the target.",
+            < -0.005 and var off => $" The stand is {new Ratio(-off):F0} below the target.",
+            > 0.005 and var off => $" The stand is {new Ratio(off):F0} above the target.",
+            _ => $" The stand is the target.",
         };
 }

@@ -15,7 +15,8 @@ public static class VolumeCheckEvaluation
     /// <remarks>
     /// <para>Formula: k = rho V eta on the logarithmic scale, where the parts add: sd(ln k)^2 = u_rho^2 + u_V^2 + s_eta^2. Learned from an
     /// earlier product on the same element V cancels: k = k_0 rho / rho_0, sd(ln k)^2 = u_rho^2 + u_rho0^2 + u_k0^2 + s^2. The interval is
-    /// k exp(-+ z sd). A checked value k_m is (ln k_m - ln k) / sqrt(sd(ln k)^2 + u_m^2) standard deviations away, and implies eta = k_m /
+    /// k exp(-+ z sd), its upper end at most rho V L exp(z sqrt(u_rho^2 + u_V^2)), with L the most that the kind of element holds (see
+    /// <see cref="ElementContent.Judge"/>). A checked value k_m is (ln k_m - ln k) / sqrt(sd(ln k)^2 + u_m^2) standard deviations away, and implies eta = k_m /
     /// (rho V).</para>
     /// <para>Range: all above 0; uncertainties at least 0; without any a difference has no size in standard deviations.</para>
     /// <para>Source: our own derivation; products as in JCGM 100:2008, 5.1.6 (SOURCES.md, key GUM).</para>
@@ -33,7 +34,12 @@ public static class VolumeCheckEvaluation
             question.Fill is LearnedFill
                 ? [("density", density), .. fillParts]
                 : [("density", density), ("displacement", displacement), .. fillParts];
-        var expected = Interval<MassPerRevolution>(full * fill, Root(parts.Select(part => part.Relative)), z);
+        // No element delivers more than the most that it holds, however little is known of its fill.
+        var most = ElementContent.MostFillOf(question.Kind);
+        var expected = Bounded(
+            Interval<MassPerRevolution>(full * fill, Root(parts.Select(part => part.Relative)), z),
+            full * most * Math.Exp(z * Root([density, displacement]))
+        );
         // Behind a learned fill efficiency stands the displacement, too: it cancels in the mass per revolution only.
         var fillSpread = Root(fillParts.Select(part => part.Relative).Append(question.Fill is LearnedFill ? displacement : 0));
         var compared = question.Checked is { } value ? Compare(value, expected, full, Root([density, displacement]), z) : null;
@@ -41,7 +47,10 @@ public static class VolumeCheckEvaluation
         {
             Headline = VolumeCheckSentences.Headline(question, expected, compared),
             Expected = expected,
-            FillEfficiency = Interval<Ratio>(fill, fillSpread, z),
+            FillEfficiency = Bounded(
+                Interval<Ratio>(fill, fillSpread, z),
+                most * (question.Fill is LearnedFill ? Math.Exp(z * displacement) : 1)
+            ),
             Parts = parts,
             Checked = compared,
             Assumptions = [.. Assumptions(question)],
@@ -95,6 +104,11 @@ public static class VolumeCheckEvaluation
             T.FromCanonical(median * Math.Exp(z * spread)),
             spread
         );
+
+    // A median beyond the bound is told by a finding, and its interval stays as it is.
+    private static LogInterval<T> Bounded<T>(LogInterval<T> interval, double most)
+        where T : struct, IQuantity<T> =>
+        interval.Median.Canonical < most && interval.Upper.Canonical > most ? interval with { Upper = T.FromCanonical(most) } : interval;
 
     private static double Known<T>(Uncertain<T> value, DefaultValue fallback)
         where T : struct, IQuantity<T> => value.RelativeUncertainty ?? fallback.Value.Canonical;

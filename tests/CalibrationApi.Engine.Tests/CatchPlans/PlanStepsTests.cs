@@ -24,6 +24,17 @@ public sealed class PlanStepsTests
     }
 
     [Fact]
+    public void Sentences_MeterCalledByANumber_SayThatItIsAMeter()
+    {
+        var plan = Planned.Plan(Planned.Front with { Name = "3" }).Evaluated();
+
+        Assert.Contains(" at meter 3 in ", plan.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.All(plan.Steps.Where(step => step.Meter == "3"), step =>
+            Assert.Contains("meter 3", step.Detail.InMetric(), StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
     public void Steps_Dependencies_HaveNoCycle() => AssertAcyclic(Steps);
 
     [Fact]

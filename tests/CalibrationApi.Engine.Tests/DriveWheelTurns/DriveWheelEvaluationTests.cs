@@ -319,7 +319,7 @@ public sealed class DriveWheelEvaluationTests
 
         NearlyEqual.Assert(40, result.Correction!.Setting!.Value, 1e-9);
         NearlyEqual.Assert(0.5, result.Correction.MeterRevolutionsPerTurn!.Value, 1e-9);
-        Assert.Contains("from 44 to 40", result.Headline.InMetric(), StringComparison.Ordinal);
+        Assert.Contains("from 44 to about 40", result.Headline.InMetric(), StringComparison.Ordinal);
         Assert.DoesNotContain(result.Findings, finding => finding.Code == DriveWheelCodes.LargeCorrection);
     }
 

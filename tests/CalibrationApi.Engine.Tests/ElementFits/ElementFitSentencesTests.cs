@@ -66,6 +66,7 @@ public sealed class ElementFitSentencesTests
                 "fillEfficiencySpread",
                 "elements/0/displacement/relativeUncertainty",
                 "elements/1/displacement/relativeUncertainty",
+                "elements/2/displacement/relativeUncertainty",
             ],
             Of(Clover()).Assumptions.Select(assumption => assumption.Member)
         );

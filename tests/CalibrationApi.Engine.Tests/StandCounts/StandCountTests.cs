@@ -35,7 +35,7 @@ public sealed class StandCountTests
         var headline = DisplayUnits.Metric.Write(StandCountEvaluation.Evaluate(Question).Headline);
 
         Assert.Equal(
-            "The stand is 196.7 plants/m2, between 174.9 plants/m2 and 220.4 plants/m2 with 95 % confidence, from six counts. Of the viable seeds sown 69 % came up. That is 11 % below the target.",
+            "The stand is 196.7 plants/m2, between 174.9 plants/m2 and 220.4 plants/m2 with 95 % confidence, from six counts. Of the viable seeds sown 69 % came up. The stand is 11 % below the target.",
             headline
         );
     }

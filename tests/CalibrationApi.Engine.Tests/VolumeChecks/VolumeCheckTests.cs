@@ -30,6 +30,26 @@ public sealed class VolumeCheckTests
     }
 
     [Fact]
+    public void Expected_ClosedPockets_EndsWhereTheyAreFull()
+    {
+        var result = Of(Certain() with { Kind = ElementKind.ClosedPockets });
+
+        // 1.05 of the volume is the most that closed pockets deliver; the usual 0.9 with 15 % of spread would reach 1.21.
+        NearlyEqual.Assert(0.61e-3 * 620 * 1.05, result.Expected.Upper.KilogramsPerRevolution, 1e-9);
+        NearlyEqual.Assert(1.05, result.FillEfficiency.Upper.Fraction, 1e-9);
+        Assert.True(Of(Certain()).FillEfficiency.Upper.Fraction > 1.05);
+    }
+
+    [Fact]
+    public void Expected_FullerThanPossible_KeepsItsIntervalBesideTheFinding()
+    {
+        var result = Of(Certain() with { Kind = ElementKind.ClosedPockets, Fill = new StatedFill(1.2, 0.05) });
+
+        NearlyEqual.Assert(1.2 * Math.Exp(Z * 0.05), result.FillEfficiency.Upper.Fraction, 1e-9);
+        Assert.Contains(result.Findings, finding => finding.Code == ElementCodes.MoreThanTheElementHolds);
+    }
+
+    [Fact]
     public void Assumptions_NothingStated_AreAllListed() =>
         Assert.Equal(
             [

@@ -14,7 +14,7 @@ internal sealed class Statuses : IOperationFilter
         [400] =
             "The request cannot be read as this contract: broken JSON, a wrong type, an unknown or duplicate member or query parameter. One error, with its place.",
         [401] = "No key came, or one that opens nothing. WWW-Authenticate and the code say which.",
-        [403] = "The key has not the scope that this operation needs.",
+        [403] = "The key lacks the scope that this operation needs.",
         [404] = "There is no record with this id.",
         [406] = "The answer cannot be given in any of the media types asked for.",
         [408] = "The body came too slowly.",

@@ -26,7 +26,7 @@ internal static class AccessCodes
     /// <summary>The workspace of the key is retired.</summary>
     public static ErrorCode WorkspaceRetired { get; } = new("workspace-retired", "Ask the operator of the service to bring it back.", 401);
 
-    /// <summary>The key has not the scope that this operation needs.</summary>
+    /// <summary>The key lacks the scope that this operation needs.</summary>
     public static ErrorCode ScopeMissing { get; } = new("scope-missing", "Use a key with the scope that WWW-Authenticate names.", 403);
 
     /// <summary>The header Authorization cannot be read or came twice, or a key stands in the address.</summary>

@@ -122,7 +122,7 @@ internal sealed record AccessRefusal(int Status, ErrorCode Code, string? Error, 
             403,
             AccessCodes.ScopeMissing,
             "insufficient_scope",
-            $"This key has not the scope {scope}. Use a key that has it, or ask the administrator of the workspace for one."
+            $"This key may not do that: it lacks the scope {scope}. Use a key that has it, or ask the administrator of the workspace for one."
         )
         {
             Scope = scope,
