@@ -22,7 +22,7 @@ public static class DistanceSensorEvaluation
     /// (<see cref="SensorChange"/>), verdict (<see cref="DistanceSensorVerdict"/>), effect on the rate (<see cref="DistanceEffect"/>), in
     /// that order. Skid is 1 - K_work / K_reference, without the tape.</para>
     /// <para>Range: counts and distances above 0; one run rests on the prior of its scatter.</para>
-    /// <para>Source: JCGM 100:2008, 4.3.7 and F.2.2.1 (SOURCES.md, key GUM); skid from the slip of key GATE-SLIP; the limits of the verdict are
+    /// <para>Source: JCGM 100:2008, 4.3.7 and F.2.2.1 (SOURCES.md, key GUM); skid by that of key GATE-SLIP; the limits of the verdict are
     /// judgement.</para>
     /// <para>Accuracy: simulated runs: the interval of 95 % holds the truth in 94 to 96.5 of 100 (RunsEstimateTests); decisions and slips
     /// by hand (DistanceSensorVerdictTests, DistanceSensorFindingsTests).</para>

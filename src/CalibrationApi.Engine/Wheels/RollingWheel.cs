@@ -6,7 +6,8 @@ namespace CalibrationApi.Engine.Wheels;
 /// <remarks>
 /// <para>Slip and skid are one quantity with two signs: skid, used here throughout, is the share of the turns due that a wheel lacks. It is
 /// above 0 for a wheel that turns less often than the distance asks for, as a towed one does that drives a meter, so that a meter skidding
-/// by s puts down s too little; below 0 for a driven wheel that spins. From a slip s, a share of the turns made, it is 1 - 1 / (1 - s).</para>
+/// by s puts down s too little; below 0 for a driven wheel that spins. From a slip s, a share of the turns made, it is
+/// 1 - 1 / (1 - s).</para>
 /// <para>Source: SOURCES.md, keys GATE-SLIP (slip) and NIRALA-2011 (skid); how one follows from the other is our own derivation.</para>
 /// <para>Range: distances and diameters above 0, turns above 0.</para>
 /// <para>Accuracy: 1e-12 against counts of turns by hand (RollingWheelTests); published figures as printed, or the table of cases says why

@@ -13,7 +13,8 @@ internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>
 {
     public PlanRequestValidator()
     {
-        RuleFor(plan => plan).Custom((plan, context) => CatchPlanRequestValidator.CheckRuns(plan.MinimumRunTime, plan.MaximumRunTime, context));
+        RuleFor(plan => plan)
+            .Custom((plan, context) => CatchPlanRequestValidator.CheckRuns(plan.MinimumRunTime, plan.MaximumRunTime, context));
         RuleFor(plan => plan).Custom(CheckTogether);
     }
 

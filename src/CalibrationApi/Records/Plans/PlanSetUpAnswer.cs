@@ -23,7 +23,8 @@ public sealed class PlanSetUpAnswer
     /// <summary>
     /// Whether the field can be begun. <c>ready</c>: every meter has a rate and a mass per revolution, its element serves that rate at the
     /// planned ground speeds, all that lies with the seed has a limit and is within it, the fan suits all products, the nutrients are met,
-    /// no lot asks for a test first, and nothing is missing. <c>incomplete</c>: nothing is known to stand in the way, but something is missing.
+    /// no lot asks for a test first, and nothing is missing. <c>incomplete</c>: nothing is known to stand in the way, but something is
+    /// missing.
     /// <c>blocked</c>: something stands in the way.
     /// </summary>
     [KnownWords(typeof(SetUpVerdict))]
@@ -45,7 +46,8 @@ public sealed class PlanSetUpAnswer
     public ProductRateAnswer? Nutrients { get; init; }
 
     /// <summary>
-    /// What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is missing.
+    /// What lies with the seed against published limits; absent when nothing is placed with the seed, or something that it needs is
+    /// missing.
     /// </summary>
     public SeedRowLimitAnswer? SeedRow { get; init; }
 
