@@ -72,9 +72,11 @@ public sealed partial class ContractOperation
     private JsonObject? RequestMedia =>
         Json["requestBody"] is { } body ? document.Resolve(body)["content"]?["application/json"]?.AsObject() : null;
 
+    // What a request is answered for the first time: a repeated one gets 200 in place of 201.
     private JsonObject? SuccessMedia =>
-        Json["responses"]!.AsObject().FirstOrDefault(response => response.Key.StartsWith('2')).Value is { } response
-            ? document.Resolve(response)["content"]?["application/json"]?.AsObject()
+        Json["responses"]!.AsObject().Where(response => response.Key.StartsWith('2')).MaxBy(response => response.Key == "201").Value
+            is { } answer
+            ? document.Resolve(answer)["content"]?["application/json"]?.AsObject()
             : null;
 
     /// <summary>The answer that the contract describes for a status; null when it describes none.</summary>

@@ -96,7 +96,7 @@ public sealed class RequestSizeTests
     }
 
     [Theory]
-    [InlineData(Question.CatchTest, "application/x-ndjson, text/csv")]
+    [InlineData(Question.CatchTest, "application/x-ndjson, text/csv, text/tab-separated-values")]
     [InlineData(Question.CatchPlan, "application/x-ndjson")]
     public async Task Batch_Compressed_IsUnsupportedAndSaysWhatIsTaken(string operation, string media)
     {

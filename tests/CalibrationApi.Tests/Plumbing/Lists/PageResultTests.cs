@@ -49,7 +49,7 @@ public sealed class PageResultTests(RecordService service) : IClassFixture<Recor
         Assert.Equal("text/csv; charset=utf-8; header=present", csv.ContentType);
         Assert.Equal($"attachment; filename=\"{path}-2026-05-04.csv\"", csv.Header("Content-Disposition"));
         Assert.Equal("application/x-ndjson; charset=utf-8", ndjson.ContentType);
-        Assert.All((Reply[])[json, csv, ndjson], reply => Assert.Equal("Accept", reply.Header("Vary")));
+        Assert.All((Reply[])[json, csv, ndjson], reply => Assert.Equal("Accept, Accept-Encoding", reply.Header("Vary")));
         Assert.EndsWith("\n", ndjson.Text, StringComparison.Ordinal);
         Assert.Equal(items.Select(Text), ndjson.Text.TrimEnd('\n').Split('\n').Select(line => Text(JsonNode.Parse(line))));
         var rows = Rfc4180.Read(csv.Text);

@@ -34,7 +34,11 @@ public sealed class PlanCatchOfPlanTests(RecordService service) : IClassFixture<
         {
             var asked = (await service.PostAsync($"/v1/calculations/catch-plan{query}", question)).Expect(200);
             var planned = (await service.WithoutTraceAsync(() => service.GetAsync($"/v1/plans/{plan}/catch-plan{query}"))).Expect(200);
-            Assert.True(JsonNode.DeepEquals(asked.Json, planned.Json), planned.Text);
+            // There is no question here for an assumption to point into.
+            var whole = asked.Json;
+            foreach (var assumption in whole["assumptions"]!.AsArray())
+                assumption!.AsObject().Remove("pointer");
+            Assert.True(JsonNode.DeepEquals(whole, planned.Json), planned.Text);
         }
     }
 
