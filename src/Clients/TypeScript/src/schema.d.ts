@@ -7640,7 +7640,7 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The key has not the scope that this operation needs. */
+        /** @description The key lacks the scope that this operation needs. */
         Forbidden: {
             headers: {
                 /**
