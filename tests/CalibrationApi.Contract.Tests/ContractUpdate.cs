@@ -83,10 +83,21 @@ internal static class ContractUpdate
                         && content.TryGetValue("application/json", out var shown)
                         && shown is OpenApiMediaType media
                     )
-                        media.Example = JsonNode.Parse(File.ReadAllText(file));
+                        media.Example = Fitting(JsonNode.Parse(File.ReadAllText(file))!, media.Schema, swaggerDoc);
                 }
             }
         }
+
+        // As the service does: a repeated request is answered without what was shown once.
+        private static JsonNode Fitting(JsonNode answer, IOpenApiSchema? schema, OpenApiDocument document) =>
+            answer is JsonObject one
+            && schema is OpenApiSchemaReference { Reference.Id: { } name }
+            && document.Components!.Schemas![name].Properties is { Count: > 0 } members
+                ? new JsonObject(
+                    one.Where(member => members.ContainsKey(member.Key))
+                        .Select(member => new KeyValuePair<string, JsonNode?>(member.Key, member.Value?.DeepClone()))
+                )
+                : answer;
 
         // The shared ones stand in the components, the others at their operations; each keeps the names it shows.
         private static void RenewProblems(OpenApiDocument document)

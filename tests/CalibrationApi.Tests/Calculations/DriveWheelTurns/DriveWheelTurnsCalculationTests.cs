@@ -18,7 +18,7 @@ public sealed class DriveWheelTurnsCalculationTests
             1e-9
         );
         Assert.EndsWith(
-            "As a first step, move the setting from 42 to 38.97. Then test again.",
+            "As a first step, move the setting from 42 to about 39. Then test again.",
             answer.Word("/headline"),
             StringComparison.Ordinal
         );
