@@ -41,9 +41,11 @@ public sealed class RecordService : IDisposable
         return await SendAsync(request);
     }
 
-    internal async Task<Reply> PutAsync(string path, Draft body, string? ifMatch)
+    internal Task<Reply> PutAsync(string path, Draft body, string? ifMatch) => PutAsync(path, body.Text, ifMatch);
+
+    internal async Task<Reply> PutAsync(string path, string body, string? ifMatch)
     {
-        using var request = Request(HttpMethod.Put, path, body.Text);
+        using var request = Request(HttpMethod.Put, path, body);
         if (ifMatch is not null)
             request.Headers.TryAddWithoutValidation("If-Match", ifMatch);
         return await SendAsync(request);

@@ -30,7 +30,8 @@ internal sealed class ReadOnlyMembersAttribute(params string[] names) : Attribut
                 body[start..end].Fill((byte)' ');
             return taken;
         }
-        catch (JsonException)
+        // The second is what the reader throws at half of a surrogate pair.
+        catch (Exception fault) when (fault is JsonException or InvalidOperationException)
         {
             // Whoever reads the body next finds the fault again and tells it.
             return None;
@@ -52,6 +53,9 @@ internal sealed class ReadOnlyMembersAttribute(params string[] names) : Attribut
             var name = reader.GetString()!;
             reader.Read();
             var isTaken = names.Contains(name) && !taken.ContainsKey(name);
+            // Read here, because what is compared later has to be a text.
+            if (isTaken && reader.TokenType == JsonTokenType.String)
+                _ = reader.GetString();
             if (isTaken)
                 taken[name] = JsonElement.ParseValue(ref reader);
             else

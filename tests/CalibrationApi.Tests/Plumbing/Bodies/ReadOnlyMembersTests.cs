@@ -27,6 +27,8 @@ public sealed class ReadOnlyMembersTests
 
     [Theory]
     [InlineData("""{"revision":1""")]
+    [InlineData("""{"\ud800":2,"revision":1}""")]
+    [InlineData("""{"revision":1,"createdAt":"\ud800"}""")]
     [InlineData("[]")]
     [InlineData("")]
     public void TakeFrom_BodyThatCannotBeRead_ChangesNothing(string sent)

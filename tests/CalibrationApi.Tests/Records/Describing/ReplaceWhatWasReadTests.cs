@@ -49,6 +49,20 @@ public sealed class ReplaceWhatWasReadTests(RecordService service) : IClassFixtu
 
     [Theory]
     [MemberData(nameof(Kinds))]
+    public async Task Replace_HalfOfASurrogatePair_IsRefusedAndNoFailure(string path)
+    {
+        var (_, draft) = await DraftAsync(path);
+        var created = (await service.PostAsync($"/v1/{path}", draft)).Expect(201);
+        var members = draft.Text[1..];
+
+        foreach (var broken in (string[])[@"""\ud800"":1", @"""createdAt"":""\ud800""", @"""revision"":""\udc00"""])
+            (await service.PutAsync($"/v1/{path}/{created.Id}", $"{{{broken},{members}", created.ETag)).Expect(400);
+
+        Assert.Equal(created.Bytes, (await service.GetAsync($"/v1/{path}/{created.Id}")).Bytes);
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
     public async Task Create_SameOwnIdAndMeaningInOtherWords_AnswersWithTheRecord(string path)
     {
         var (_, draft) = await DraftAsync(path);
