@@ -56,8 +56,10 @@ public sealed class Sentence
     /// <param name="Expression">How the code calls it.</param>
     internal readonly record struct Hole(object? Value, string? Format, string Expression)
     {
-        /// <summary>The code chooses among texts of its own here: they are words of the sentence and no value.</summary>
+        /// <summary>The code chose one of the texts that it holds itself: that is words of the sentence and no value.</summary>
         public bool IsChoiceOfWords =>
-            Value is string && Expression.Contains('"', StringComparison.Ordinal) && !Expression.Contains("$\"", StringComparison.Ordinal);
+            Value is string chosen
+            && Expression.Contains('"', StringComparison.Ordinal)
+            && Expression.Contains($"\"{chosen}\"", StringComparison.Ordinal);
     }
 }

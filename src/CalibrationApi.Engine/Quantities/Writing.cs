@@ -32,6 +32,8 @@ internal ref struct Writing
     /// <summary>The sentence, and its words and values apart.</summary>
     public static WrittenSentence Apart(Sentence sentence, DisplayUnits units)
     {
+        if (sentence.Count == 0)
+            return new WrittenSentence(sentence.Before(0), Escaped(sentence.Before(0)), []);
         var values = new List<WrittenValue>(sentence.Count);
         var writing = new Writing(units, values);
         writing.Add(sentence);
@@ -58,8 +60,11 @@ internal ref struct Writing
     {
         text.AppendLiteral(words);
         if (values is not null)
-            template.AppendLiteral(words.AsSpan().ContainsAny('{', '}') ? words.Replace("{", "{{").Replace("}", "}}") : words);
+            template.AppendLiteral(Escaped(words));
     }
+
+    private static string Escaped(string words) =>
+        words.AsSpan().ContainsAny('{', '}') ? words.Replace("{", "{{").Replace("}", "}}") : words;
 
     private void Tell(in Sentence.Hole hole, string written)
     {

@@ -92,6 +92,20 @@ public sealed class SentenceTests
         Assert.Equal(template, DisplayUnits.Metric.WriteParts($"{count} catch{(count == 1 ? "" : "es")}").Template);
 
     [Theory]
+    [InlineData("coarse roller", "from {element}")]
+    [InlineData(null, "from this element")]
+    public void WriteParts_TextOfTheCallerOrElseWords_IsAValueWhereItIsTheCallers(string? element, string template) =>
+        Assert.Equal(template, DisplayUnits.Metric.WriteParts($"from {element ?? "this element"}").Template);
+
+    [Fact]
+    public void WriteParts_NamesPutTogether_AreAValue()
+    {
+        string[] names = ["lid", "hose"];
+
+        Assert.Equal("check {names}", DisplayUnits.Metric.WriteParts($"check {string.Join("; ", names)}").Template);
+    }
+
+    [Theory]
     [InlineData("rate", "rate")]
     [InlineData("new Ratio(standard.Low)", "low")]
     [InlineData("line.Product.Name", "product")]
