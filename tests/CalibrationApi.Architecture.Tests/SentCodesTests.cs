@@ -116,7 +116,7 @@ public sealed class SentCodesTests(RunningHost host) : IClassFixture<RunningHost
     [Fact]
     public void FindingsOfAStoredTest_AreThoseOfItsRecords() =>
         Same(
-            ReachedCodes.From(typeof(CatchTestResolution).GetMethods(Any)).OfType<FindingCode>(),
+            ReachedCodes.From(typeof(JoinedTest).GetMethods(Any)).OfType<FindingCode>(),
             SentBy(typeof(CatchTestRecordAnswer)).Single(one => one.Name == nameof(CatchTestRecordAnswer.Findings)).Codes
         );
 

@@ -41,12 +41,12 @@ internal static class RecordCatchTest
     {
         var request = body.Value;
         var storing = new StoringRequest(context);
-        var (resolution, known, answered) = database.Read(connection => Resolve(new WorkspaceReader(connection, workspace), storing, body));
-        if (resolution is null)
+        var (joined, known, answered) = database.Read(connection => Join(new WorkspaceReader(connection, workspace), storing, body));
+        if (joined is null)
             return answered!;
 
-        var units = CatchTestMapping.UnitsFor(resolution.Question, null).PointingInto(typeof(CatchTestRequest));
-        var test = CatchTestMapping.ToEngine(resolution.Question);
+        var units = CatchTestMapping.UnitsFor(joined.Question, null).PointingInto(typeof(CatchTestRequest));
+        var test = CatchTestMapping.ToEngine(joined.Question);
         var outcome = CatchTestEvaluation.Evaluate(test);
         if (!outcome.IsAnswered)
         {
@@ -54,17 +54,17 @@ internal static class RecordCatchTest
             return ProblemResult.Refused(outcome.Refusals, units.Display);
         }
 
-        var answer = CatchTestMapping.ToAnswer(resolution.Question, outcome.Result, units);
+        var answer = CatchTestMapping.ToAnswer(joined.Question, outcome.Result, units);
         Evaluations.Count(CatchTestCalculation.Declaration.Name, answer.Verdict);
         var kept = new CatchTestContext
         {
-            UsedHistory = resolution.Used,
-            Findings = units.With([.. request.Conditions?.Units() ?? []]).Findings(resolution.Findings),
+            UsedHistory = joined.Used,
+            Findings = units.With([.. request.Conditions?.Units() ?? []]).Findings(joined.Findings),
         };
         var record = new CatchTestRecord
         {
             Id = request.Id ?? RecordId.New(clock),
-            Series = resolution.Series,
+            Series = joined.Series,
             Lot = request.Lot,
             Scale = request.Scale!,
             Plan = request.Plan,
@@ -74,15 +74,15 @@ internal static class RecordCatchTest
             OccurredAt = EnteredInstant.Read(request.OccurredAt!),
             ReceivedAt = clock.GetUtcNow(),
             Entered = body.Entered,
-            Resolved = KeptJson.Of(resolution.Question),
+            Resolved = KeptJson.Of(joined.Question),
             Answer = KeptJson.Of(answer),
             Context = KeptJson.Of(kept),
             EngineVersion = EngineVersion.Current,
             Fingerprint = body.Fingerprint,
-            Catches = Rows(resolution.Question, test, outcome.Result),
+            Catches = Rows(joined.Question, test, outcome.Result),
         };
         // Written here, beside others, and not where everybody queues.
-        var usual = CatchTestRecords.Write(record, kept, resolution.TimeZone, known);
+        var usual = CatchTestRecords.Write(record, kept, joined.TimeZone, known);
         return await CatchTestRecords.All.StoreAsync(
             storing,
             workspace,
@@ -90,26 +90,26 @@ internal static class RecordCatchTest
             record,
             line => Complete(line, request, record, outcome.Result, answer),
             reader =>
-                request.Supersedes is null && !reader.IsMoreKnownSince(resolution.KnownUpTo)
+                request.Supersedes is null && !reader.IsMoreKnownSince(joined.KnownUpTo)
                     ? usual
-                    : CatchTestRecords.Write(record, kept, resolution.TimeZone, SinceThen(reader, resolution, request, record.Id))
+                    : CatchTestRecords.Write(record, kept, joined.TimeZone, SinceThen(reader, joined, request, record.Id))
         );
     }
 
     private static IReadOnlyList<Finding> SinceThen(
         WorkspaceReader reader,
-        CatchTestResolution resolution,
+        JoinedTest joined,
         RecordCatchTestRequest request,
         string? id
     ) =>
         CatchTestRecords.SinceThen(
             reader,
-            new(id, resolution.Series, request.Scale!, EnteredInstant.Read(request.OccurredAt!)),
-            resolution.Used,
-            resolution.Findings.Any(finding => finding.Code == HistoryCodes.BasisSuperseded)
+            new(id, joined.Series, request.Scale!, EnteredInstant.Read(request.OccurredAt!)),
+            joined.Used,
+            joined.Findings.Any(finding => finding.Code == HistoryCodes.BasisSuperseded)
         );
 
-    private static (CatchTestResolution? Resolution, IReadOnlyList<Finding> Known, IResult? Answered) Resolve(
+    private static (JoinedTest? Joined, IReadOnlyList<Finding> Known, IResult? Answered) Join(
         WorkspaceReader reader,
         StoringRequest storing,
         JsonBody<RecordCatchTestRequest> body
@@ -117,16 +117,16 @@ internal static class RecordCatchTest
     {
         if (CatchTestRecords.All.Earlier(storing, reader, body) is { } earlier)
             return (null, [], earlier);
-        var (resolution, errors) = CatchTestResolution.Of(reader, body.Value);
-        if (resolution is null)
+        var (joined, errors) = JoinedTest.Of(reader, body.Value);
+        if (joined is null)
             return (null, [], ProblemResult.Invalid(errors));
 
         // What was sent and what the records say was looked at when it came. Only together may they lack what a record could give,
         // such as the pulses per revolution of the meter.
-        if (Needs.Validate(resolution.Question) is { IsValid: false } broken)
+        if (Needs.Validate(joined.Question) is { IsValid: false } broken)
             return (null, [], ProblemResult.Invalid([.. RequestFilter.Errors(broken).Select(AtItsRecord)]));
-        resolution = resolution.WithEarlierTest(reader, body.Value);
-        return (resolution, SinceThen(reader, resolution, body.Value, id: null), null);
+        joined = joined.WithEarlierTest(reader, body.Value);
+        return (joined, SinceThen(reader, joined, body.Value, id: null), null);
     }
 
     // What only a record can give is told at the member that names the record.

@@ -8,7 +8,7 @@ using CalibrationApi.Storage.History;
 namespace CalibrationApi.Evidence.CatchTests;
 
 /// <summary>A stored test's question, complete: what was read at the machine joined with what its records and its history say.</summary>
-internal sealed record CatchTestResolution
+internal sealed record JoinedTest
 {
     /// <summary>The complete question; nothing else is needed to evaluate it again.</summary>
     public required CatchTestRequest Question { get; init; }
@@ -26,12 +26,9 @@ internal sealed record CatchTestResolution
     /// <summary>What was noticed about the records.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 
-    /// <summary>Resolves a request whose own members are valid.</summary>
-    /// <returns>The resolution, or every error.</returns>
-    public static (CatchTestResolution? Resolution, IReadOnlyList<ProblemError> Errors) Of(
-        WorkspaceReader reader,
-        RecordCatchTestRequest request
-    )
+    /// <summary>Joins a request whose own members are valid.</summary>
+    /// <returns>The joined test, or every error.</returns>
+    public static (JoinedTest? Joined, IReadOnlyList<ProblemError> Errors) Of(WorkspaceReader reader, RecordCatchTestRequest request)
     {
         var knownUpTo = reader.NewestLine();
         var (named, errors) = NamedRecords.Read(reader, request);
@@ -61,7 +58,7 @@ internal sealed record CatchTestResolution
             )
             .Surround(question);
         return (
-            new CatchTestResolution
+            new JoinedTest
             {
                 Question = question,
                 Series = series,
@@ -75,7 +72,7 @@ internal sealed record CatchTestResolution
     }
 
     /// <summary>The same beside the stored test that bears it out, where there is one. Its question has to be valid.</summary>
-    public CatchTestResolution WithEarlierTest(WorkspaceReader reader, RecordCatchTestRequest request)
+    public JoinedTest WithEarlierTest(WorkspaceReader reader, RecordCatchTestRequest request)
     {
         var at = EnteredInstant.Read(request.OccurredAt!);
         // What the change is counted from cannot bear it out.

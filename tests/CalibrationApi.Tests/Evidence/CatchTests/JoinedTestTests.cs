@@ -3,7 +3,7 @@ using System.Globalization;
 namespace CalibrationApi.Tests.Evidence.CatchTests;
 
 /// <summary>What a test takes from the history of its series, and that it says so.</summary>
-public sealed class CatchTestResolutionTests(RecordService service) : IClassFixture<RecordService>
+public sealed class JoinedTestTests(RecordService service) : IClassFixture<RecordService>
 {
     [Fact]
     public async Task Resolve_NoHistory_TakesDefaultsAndSaysSo()
